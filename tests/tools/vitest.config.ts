@@ -1,0 +1,20 @@
+import { resolve } from 'node:path'
+import vue from '@vitejs/plugin-vue'
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  root: resolve(import.meta.dirname, '../..'),
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: { name: 'core', environment: 'node', include: ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/fuzz/**/*.test.ts'], exclude: ['tests/unit/renderer/**'] },
+      },
+      {
+        extends: true,
+        plugins: [vue()],
+        test: { name: 'renderer', environment: 'happy-dom', include: ['tests/unit/renderer/**/*.test.ts'] },
+      },
+    ],
+  },
+})
