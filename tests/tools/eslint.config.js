@@ -1,0 +1,84 @@
+import { resolve } from 'node:path'
+import js from '@eslint/js'
+import globals from 'globals'
+import tseslint from 'typescript-eslint'
+import vue from 'eslint-plugin-vue'
+import accessibility from 'eslint-plugin-vuejs-accessibility'
+import { layersRule } from './layersRule.js'
+
+const root = resolve(import.meta.dirname, '../..')
+const shipped = ['src/**/*.ts', 'electron/**/*.ts', 'renderer/**/*.ts']
+const core = { files: ['src/**/*.ts'], ignores: ['src/cli/**'] }
+
+const noDefaultExport = { selector: 'ExportDefaultDeclaration, ExportSpecifier[exported.name="default"]', message: 'Named exports only.' }
+const noBarrel = { selector: 'ExportAllDeclaration', message: 'No barrels: name what is exported.' }
+const noHiddenInput = [
+  { selector: 'MemberExpression[object.name="Math"][property.name="random"]', message: 'Chance is passed in.' },
+  { selector: 'MemberExpression[object.name="Date"][property.name="now"]', message: 'The clock is passed in.' },
+  { selector: 'NewExpression[callee.name="Date"][arguments.length=0], CallExpression[callee.name="Date"]', message: 'The clock is passed in.' },
+  { selector: ':function > AssignmentPattern.params', message: 'No default parameters in the core.' },
+  { selector: ':function > Identifier.params[optional=true]', message: 'No optional parameters in the core.' },
+]
+
+export default tseslint.config(
+  { ignores: ['out/**', 'coverage/**', 'test-results/**', 'playwright-report/**'] },
+  { linterOptions: { noInlineConfig: true, reportUnusedDisableDirectives: 'error' } },
+  js.configs.recommended,
+  ...tseslint.configs.recommendedTypeChecked,
+  ...vue.configs['flat/recommended'],
+  ...accessibility.configs['flat/recommended'],
+  {
+    plugins: { strandwise: { rules: { layers: layersRule } } },
+    languageOptions: {
+      parserOptions: { parser: tseslint.parser, projectService: true, tsconfigRootDir: root, extraFileExtensions: ['.vue'] },
+    },
+    rules: {
+      'strandwise/layers': 'error',
+      'no-restricted-syntax': ['error', noBarrel],
+      eqeqeq: 'error',
+      'prefer-const': 'error',
+      semi: ['error', 'never'],
+      quotes: ['error', 'single', { avoidEscape: true }],
+      'comma-dangle': ['error', 'always-multiline'],
+    },
+  },
+  {
+    files: ['**/*.ts', '**/*.vue'],
+    rules: {
+      // The type checker knows every name, the linter does not know the types' globals.
+      'no-undef': 'off',
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/switch-exhaustiveness-check': 'error',
+      '@typescript-eslint/no-unnecessary-condition': ['error', { allowConstantLoopConditions: true }],
+      '@typescript-eslint/require-await': 'off',
+      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true }],
+    },
+  },
+  { files: [...shipped, 'renderer/**/*.vue'], rules: { 'max-lines': ['error', 250] } },
+  { files: shipped, ignores: ['**/*.d.ts'], rules: { 'no-restricted-syntax': ['error', noBarrel, noDefaultExport] } },
+  { ...core, rules: { 'no-console': 'error', 'no-restricted-syntax': ['error', noBarrel, noDefaultExport, ...noHiddenInput] } },
+  {
+    files: ['renderer/**/*.vue'],
+    rules: {
+      'vue/no-v-html': 'error',
+      'vue/block-lang': ['error', { script: { lang: 'ts' } }],
+      'vue/component-api-style': ['error', ['script-setup']],
+      // Layout is the author's: these fight over line breaks, not over meaning.
+      'vue/max-attributes-per-line': 'off',
+      'vue/singleline-html-element-content-newline': 'off',
+      'vue/multiline-html-element-content-newline': 'off',
+      'vue/html-self-closing': 'off',
+      'vue/html-indent': 'off',
+      'vue/html-closing-bracket-newline': 'off',
+      'vue/first-attribute-linebreak': 'off',
+      'vue/multi-word-component-names': 'off',
+      'vuejs-accessibility/label-has-for': ['error', { required: { some: ['nesting', 'id'] } }],
+    },
+  },
+  {
+    files: ['**/*.{js,mjs,cjs}'],
+    ...tseslint.configs.disableTypeChecked,
+    languageOptions: { globals: globals.node, parserOptions: { projectService: false, project: false } },
+  },
+  { files: ['**/*.cjs'], rules: { '@typescript-eslint/no-require-imports': 'off' }, languageOptions: { sourceType: 'commonjs' } },
+)

@@ -1,0 +1,28 @@
+/**
+ * Who may import whom, as data. A layer is a folder (or one file, named without its extension) and
+ * may always import itself; `values` lists the further layers it may import, `types` those of which
+ * only `import type` is allowed, `packages` the packages. `src/quantity` admits all below it,
+ * `node:` every module of Node. Files that belong to no layer (tests, tools, configuration) are free,
+ * except in src, where every folder must have its line here.
+ */
+const core = ['src/quantity', 'src/catalogue', 'src/hanger', 'src/load', 'src/statics', 'src/check']
+
+export const layers = {
+  'src/quantity': { values: [], types: [], packages: ['zod'] },
+  'src/statics': { values: ['src/quantity/si'], types: [], packages: ['zod'] },
+  'src/catalogue': { values: ['src/quantity'], types: [], packages: ['zod'] },
+  'src/hanger': { values: ['src/quantity', 'src/catalogue'], types: [], packages: ['zod'] },
+  'src/load': { values: ['src/quantity', 'src/catalogue', 'src/hanger', 'src/statics'], types: [], packages: ['zod'] },
+  'src/check': { values: ['src/quantity', 'src/catalogue', 'src/hanger', 'src/load', 'src/statics'], types: [], packages: ['zod'] },
+  'src/advice': { values: core, types: [], packages: ['zod'] },
+  'src/chance': { values: core, types: [], packages: ['zod'] },
+  'src/words': { values: ['src/quantity'], types: [...core, 'src/advice'], packages: ['zod'] },
+  'src/drawing': { values: ['src/quantity'], types: core, packages: ['zod'] },
+  'src/sheet': { values: [...core, 'src/advice', 'src/chance', 'src/words', 'src/drawing'], types: [], packages: ['zod'] },
+  'src/index': { values: [...core, 'src/advice', 'src/chance', 'src/words', 'src/drawing', 'src/sheet'], types: [], packages: ['zod'] },
+  'src/cli': { values: ['src'], types: [], packages: ['zod', 'node:'] },
+  renderer: { values: [], types: ['electron/contract'], packages: ['#core', 'vue', 'pinia'] },
+  electron: { values: [], types: [], packages: ['#core', 'node:', 'electron'] },
+  'electron/preload': { values: ['electron/contract'], types: [], packages: ['electron'] },
+  'electron/launch': { values: ['electron/contentSecurityPolicy'], types: [], packages: ['node:'] },
+}
