@@ -1,5 +1,5 @@
 import { join } from 'node:path'
-import { findRuntime, hasDisplay, obtainRuntime, openDesktop } from './desktop.mjs'
+import { hasDisplay, obtainRuntime, openDesktop } from './desktop.mjs'
 import { output } from './places.mjs'
 import { serve } from './server.mjs'
 
