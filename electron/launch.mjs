@@ -1,4 +1,4 @@
-// The one way in: `start`, `test`, `cli`, `bench` and `install`, each after whatever setting up it needs.
+// The one way in: `start`, `test`, `cli`, `bench`, `build` and `install`, each after whatever setting up it needs.
 import { join } from 'node:path'
 import { output, root } from './launch/places.mjs'
 import { runNode } from './launch/run.mjs'
@@ -15,6 +15,7 @@ const ready = async () => await ensureInstalled() && await ensureBuilt()
 
 const modes = {
   install: async () => await ensureInstalled() ? 0 : 1,
+  build: async () => await ready() ? 0 : 1,
   start: async (args) => await ready() ? start(args, userFolder) : 1,
   cli: async (args) =>
     await ready() ? (await runNode(join(output, 'main/cli.js'), args, { cwd: userFolder, stdio: 'inherit' })).code : 2,

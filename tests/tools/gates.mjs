@@ -66,6 +66,9 @@ async function runAloud(names, flush) {
   }
 }
 
+// Whoever interrupts wants the rest of the gates no more.
+process.once('SIGINT', () => process.exit(130))
+
 const asked = process.argv.slice(2)
 const unknown = asked.filter((name) => !Object.hasOwn(gates, name))
 if (unknown.length) {

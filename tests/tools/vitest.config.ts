@@ -8,12 +8,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'core', environment: 'node', include: ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/fuzz/**/*.test.ts'], exclude: ['tests/unit/renderer/**'] },
+        test: { name: 'core', environment: 'node', include: ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/fuzz/**/*.test.ts'], exclude: ['tests/unit/renderer/**'], benchmark: { include: ['tests/bench/**/*.bench.ts'] } },
       },
       {
         extends: true,
         plugins: [vue()],
-        test: { name: 'renderer', environment: 'happy-dom', include: ['tests/unit/renderer/**/*.test.ts'] },
+        test: { name: 'renderer', environment: 'happy-dom', include: ['tests/unit/renderer/**/*.test.ts'], benchmark: { include: [] } },
       },
     ],
   },
