@@ -1,0 +1,45 @@
+import type { QuantityKind } from './quantityKind'
+import { UNITS, type UnitSymbol } from './units'
+
+/** Names that are in use but not read, because they are loose, and the unit that may have been meant. */
+const MEANT: Readonly<Record<string, UnitSymbol>> = {
+  'gal': 'US gal',
+  'gallon': 'US gal',
+  'gallons': 'US gal',
+  'kilo': 'kg',
+  'kilos': 'kg',
+  'lbm': 'lb',
+  '#': 'lb',
+  'kp': 'kgf',
+  'cc': 'ml',
+  'kph': 'km/h',
+  'kmh': 'km/h',
+  'sec': 's',
+  'hr': 'h',
+  'hrs': 'h',
+  'wk': 'week',
+  'yr': 'year',
+}
+
+/**
+ * The unit of the asked kind that an unknown one may have been meant for: the same letters in
+ * another case ("mM" for mm, "KN" for kN), or a loose name. Only ever shown, never computed with.
+ */
+export function suggestUnit(text: string, kind: QuantityKind): UnitSymbol | null {
+  const lower = text.toLowerCase()
+  const slip = UNITS.find(unit => unit.kind === kind
+    && (unit.symbol.toLowerCase() === lower || unit.symbol === MEANT[lower]))
+  return slip?.symbol ?? null
+}
+
+/** Mass where force is asked and the other way about: the unit that says the same pull or burden. */
+const HINTS: Readonly<Partial<Record<QuantityKind, Readonly<Partial<Record<string, UnitSymbol>>>>>> = {
+  force: { 'kg': 'kgf', 'g': 'kgf', 'lb': 'lbf', 'oz': 'lbf', 'lb oz': 'lbf' },
+  mass: { N: 'kg', daN: 'kg', kN: 'kg', kgf: 'kg', lbf: 'lb' },
+  linearDensity: { kg: 'kg/m', g: 'g/m', lb: 'lb/100 ft', oz: 'oz/yd' },
+}
+
+/** What to write where a unit of another kind was typed: lb where a force is asked gives lbf. */
+export function hintForKind(symbol: string, asked: QuantityKind): UnitSymbol | null {
+  return HINTS[asked]?.[symbol] ?? null
+}
