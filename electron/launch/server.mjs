@@ -83,10 +83,6 @@ export async function serve(folder, firstPort) {
         response.end(request.method === 'HEAD' ? undefined : body ?? `${status}\n`)
       })
   })
-  server.on('clientError', (_error, socket) => {
-    if (socket.writable) socket.end('HTTP/1.1 400 Bad Request\r\nConnection: close\r\n\r\n')
-    else socket.destroy()
-  })
   const candidates = Array.from({ length: 20 }, (_, step) => firstPort + step).filter((candidate) => candidate > 0 && candidate < 65_536)
   for (const candidate of firstPort === 0 ? [0] : [...candidates, 0]) {
     try {
