@@ -1,0 +1,30 @@
+import { checkHanger, type CheckResult } from '../check/checkHanger'
+import { patchDocument, type HangerDocument } from '../hanger/document'
+import type { FieldProblem } from '../hanger/problem'
+import { resolveDocument } from '../hanger/resolve'
+import { heaviestPot, weighedPatch } from './heaviestPot'
+import { findRemedies, type Remedy } from './remedies'
+
+/** Everything a document can be told: its check, the heaviest pot its hanger may carry, remedies. */
+export interface Answer {
+  readonly check: CheckResult
+  /** Heaviest watered potted plant the hanger may carry, kg; null if none, or if there is no hanger yet. */
+  readonly heaviest: number | null
+  readonly remedies: readonly Remedy[]
+}
+
+export type AnswerOutcome = { readonly ok: true; readonly answer: Answer } | { readonly ok: false; readonly problems: readonly FieldProblem[] }
+
+/**
+ * Checks a document and advises on it. With no pot yet, the check shown is that of the hanger with
+ * the heaviest pot it may carry, so that the link that sets the limit can be seen.
+ */
+export function answerDocument(document: HangerDocument): AnswerOutcome {
+  const resolved = resolveDocument(document)
+  if (!resolved.ok) return resolved
+  const { answers } = resolved.hanger
+  const heaviest = answers['make.have'] === 'no' ? null : heaviestPot(document)
+  const loaded = answers['pot.have'] === 'no' && heaviest ? patchDocument(document, weighedPatch(heaviest.watered)) : document
+  const shown = loaded === document ? checkHanger(resolved.hanger) : heaviest?.check ?? checkHanger(resolved.hanger)
+  return { ok: true, answer: { check: shown, heaviest: heaviest?.watered ?? null, remedies: findRemedies(loaded, shown) } }
+}

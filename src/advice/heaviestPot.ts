@@ -1,0 +1,51 @@
+import type { CheckResult } from '../check/checkHanger'
+import { isWorse } from '../check/verdict'
+import type { HangerDocument, Patch } from '../hanger/document'
+import { checkPatched } from './evaluate'
+
+/** Range searched, kg, and how close the answer is. */
+const LEAST = 0.1
+const MOST = 149
+const CLOSE = 0.005
+
+export interface HeaviestPot {
+  /** Heaviest potted plant, just watered, that the hanger may carry, kg. */
+  readonly watered: number
+  /** The check of the hanger with that pot. */
+  readonly check: CheckResult
+}
+
+/** A pot of the drawn size and a given watered mass, weighed. */
+export const weighedPatch = (mass: number): Patch => ({ 'weighed.mass': `${mass} kg`, 'weighed.state': 'watered' })
+
+/**
+ * The heaviest watered mass, in a pot of the drawn size, with which the hanger (ring to seat, not the
+ * place) still holds or just holds: bisection on the whole check. Null if even the lightest does not.
+ */
+export function heaviestPot(document: HangerDocument): HeaviestPot | null {
+  const at = (mass: number): CheckResult | null => {
+    const check = checkPatched(document, weighedPatch(mass))
+    return check !== null && holds(check) ? check : null
+  }
+  let best = at(LEAST)
+  if (best === null) return null
+  let low = LEAST
+  let high = MOST
+  const most = at(MOST)
+  if (most !== null) return { watered: MOST, check: most }
+  while (high - low > CLOSE) {
+    const middle = (low + high) / 2
+    const check = at(middle)
+    if (check === null) high = middle
+    else {
+      low = middle
+      best = check
+    }
+  }
+  return { watered: low, check: best }
+}
+
+/** The hanger's own links hold, the load's open questions left aside. */
+function holds(check: CheckResult): boolean {
+  return check.links.every((l) => l.side === 'place' || l.link === 'load' || !isWorse(l.verdict, 'just holds'))
+}

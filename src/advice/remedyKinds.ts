@@ -1,0 +1,111 @@
+import { CATALOGUE_CORDS } from '../catalogue/cords'
+import type { CheckResult } from '../check/checkHanger'
+import type { LinkCode } from '../check/linkResult'
+import type { Patch } from '../hanger/document'
+import { formatSi } from '../quantity/formatSi'
+
+export const REMEDY_CODES = [
+  'drillHole', 'moreWraps', 'testHang', 'pullInPlace', 'closedEye', 'thickerHook', 'shorterHook', 'deeperScrew', 'useJoist', 'steelRing', 'thickerRing', 'replaceSooner',
+  'lighterMix', 'lighterPot', 'smallerPot', 'netCradle', 'otherPlace', 'thickerCord', 'moreStrands', 'plainLegs', 'moreLegs', 'longerHanger', 'smallestCord',
+] as const
+export type RemedyCode = (typeof REMEDY_CODES)[number]
+
+/** One kind of remedy: which links it can help, when it can still be done, and patches of rising strength. */
+export interface RemedyKind {
+  readonly code: RemedyCode
+  /** Links whose trouble it can mend. */
+  readonly helps: readonly LinkCode[]
+  /** Only while the hanger is planned. */
+  readonly plannedOnly: boolean
+  /** Cheaper first: 1 a few minutes, 2 a small purchase, 3 another pot or place, 4 knot it anew. */
+  readonly cost: 1 | 2 | 3 | 4
+  readonly patches: (check: CheckResult) => readonly Patch[]
+}
+
+const ALL_LOADED: readonly LinkCode[] = ['fixing', 'hook', 'hookShank', 'ring', 'leg', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'seat']
+const CORD: readonly LinkCode[] = ['leg', 'gatheringTurn', 'wrapHoop']
+const mm = (value: number): string => formatSi(value, 'mm')
+const kgUp = (value: number): string => `${Math.ceil(value * 10) / 10} kg`
+
+/** All kinds of remedies. Each proposes changes to the hanger file; whether they help is found by checking. */
+export const REMEDY_KINDS: readonly RemedyKind[] = [
+  { code: 'drillHole', helps: ALL_LOADED, plannedOnly: false, cost: 1, patches: ({ solved: { hanger: { answers } } }) => (answers['pot.drainage'] === 'hole' ? [] : [{ 'pot.drainage': 'hole' }]) },
+  {
+    code: 'moreWraps', helps: ['gatheringGrip'], plannedOnly: false, cost: 1,
+    patches: ({ solved: { hanger: { answers } } }) => [4, 8, 12].map((more) => ({ 'gathering.wraps': String(Math.min(40, answers['gathering.wraps'] + more)) })),
+  },
+  {
+    code: 'testHang', helps: ['gatheringGrip'], plannedOnly: false, cost: 1,
+    patches: ({ links }) => {
+      const untested = links.flatMap((l) => l.findings).find((f) => f.code === 'GRIP_UNTESTED')
+      return untested ? [1, 1.25, 1.5].map((more) => ({ 'testHang.mass': kgUp(untested.testMass * more), 'testHang.time': '24 h', 'testHang.slip': '1 mm' })) : []
+    },
+  },
+  {
+    code: 'pullInPlace', helps: ['fixing'], plannedOnly: false, cost: 1,
+    patches: ({ links }) => {
+      const unproved = links.flatMap((l) => l.findings).find((f) => f.code === 'PULL_IN_PLACE')
+      return unproved ? [{ 'fixing.proof': kgUp(unproved.mass) }] : []
+    },
+  },
+  { code: 'closedEye', helps: ['hook'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['hook.kind'] === 'open' ? [{ 'hook.kind': 'closed' }] : []) },
+  {
+    code: 'thickerHook', helps: ['hook', 'hookShank', 'fixing'], plannedOnly: false, cost: 2,
+    patches: ({ solved: { hanger: { answers } } }) =>
+      (answers['hook.rated'] === null ? [1, 2, 3, 4, 6, 8] : []).map((more) => ({ 'hook.wire': mm(answers['hook.wire'] + more / 1000) })),
+  },
+  {
+    code: 'shorterHook', helps: ['hookShank'], plannedOnly: false, cost: 1,
+    patches: ({ solved: { hanger: { answers } } }) => [0.75, 0.5].map((share) => ({ 'hook.projection': mm(Math.ceil(answers['hook.projection'] * share * 1000) / 1000) })),
+  },
+  {
+    code: 'deeperScrew', helps: ['fixing'], plannedOnly: false, cost: 2,
+    patches: ({ solved: { hanger: { answers } } }) => (answers['place.substrate'] === 'timber' ? [10, 20, 30, 40] : []).map((more) => ({ 'fixing.penetration': mm(answers['fixing.penetration'] + more / 1000) })),
+  },
+  { code: 'useJoist', helps: ['fixing'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['place.substrate'] === 'timber' ? [] : [{ 'place.substrate': 'timber' }]) },
+  { code: 'steelRing', helps: ['ring'], plannedOnly: true, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['ring.metal'] === 'steel' ? [] : [{ 'ring.metal': 'steel' }]) },
+  {
+    code: 'thickerRing', helps: ['ring'], plannedOnly: true, cost: 2,
+    patches: ({ solved: { hanger: { answers } } }) => (answers['ring.rated'] === null ? [1, 2, 3, 4] : []).map((more) => ({ 'ring.wire': mm(answers['ring.wire'] + more / 1000) })),
+  },
+  { code: 'replaceSooner', helps: CORD, plannedOnly: false, cost: 1, patches: ({ solved: { hanger: { answers } } }) => ['2 years', '1 year'].filter((_, i) => answers['place.life'] > (2 - i) * 366 * 86400).map((life) => ({ 'place.life': life })) },
+  { code: 'lighterMix', helps: ALL_LOADED, plannedOnly: false, cost: 3, patches: ({ solved: { hanger: { answers } } }) => (answers['weighed.mass'] === null && answers['mix.kind'] !== 'peatPerlite' ? [{ 'mix.kind': 'peatPerlite' }] : []) },
+  { code: 'lighterPot', helps: ALL_LOADED, plannedOnly: false, cost: 3, patches: ({ solved: { hanger: { answers } } }) => (answers['weighed.mass'] === null && answers['pot.emptyMass'] === null && answers['pot.material'] !== 'plastic' ? [{ 'pot.material': 'plastic' }] : []) },
+  {
+    code: 'smallerPot', helps: ALL_LOADED, plannedOnly: false, cost: 3,
+    patches: ({ solved: { hanger: { answers } } }) => (answers['weighed.mass'] === null && answers['pot.emptyMass'] === null ? [0.8, 0.65] : []).map((share) => ({
+      'pot.rim': mm(answers['pot.rim'] * share), 'pot.height': mm(answers['pot.height'] * share), 'pot.base': mm(answers['pot.base'] * share),
+    })),
+  },
+  {
+    code: 'netCradle', helps: ['seat'], plannedOnly: true, cost: 4,
+    patches: ({ solved: { geometry: { path } } }) => (path.ok ? [{ 'cradle.kind': 'net', 'cradle.first': mm((path.knotToBaseEdge + path.knotToLeave) / 2) }] : []),
+  },
+  {
+    code: 'otherPlace', helps: ALL_LOADED, plannedOnly: false, cost: 3,
+    patches: ({ solved: { hanger: { answers } } }) => (answers['place.beneath'] === 'nothing' ? [] : answers['place.beneath'] === 'furniture' || answers['place.beneath'] === 'wayThrough' ? [{ 'place.beneath': 'nothing' }] : [{ 'place.beneath': 'furniture' }, { 'place.beneath': 'nothing' }]),
+  },
+  {
+    code: 'thickerCord', helps: CORD, plannedOnly: true, cost: 4,
+    patches: ({ solved: { hanger: { answers } } }) => {
+      const diameter = answers['cord.diameter']
+      if (diameter === null || answers['cord.rated'] !== null) return []
+      const perMetre = answers['cord.linearDensity']
+      return CATALOGUE_CORDS.filter((c) => c.diameter > diameter + 1e-6).slice(0, 5).map((c): Patch => ({
+        'cord.diameter': mm(c.diameter),
+        // The same cord thicker: grams per metre go with the square of the diameter.
+        ...(perMetre === null ? {} : { 'cord.linearDensity': formatSi(perMetre * (c.diameter / diameter) ** 2, 'g/m') }),
+      }))
+    },
+  },
+  { code: 'moreStrands', helps: CORD, plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => [2, 4, 8].map((more) => ({ 'make.strands': String(Math.min(48, answers['make.strands'] + more)) })) },
+  { code: 'plainLegs', helps: CORD, plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => (answers['make.build'] === 'plain' ? [] : [{ 'make.build': 'plain' }]) },
+  { code: 'moreLegs', helps: [...CORD, 'seat'], plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => [1, 2, 4].map((more) => ({ 'make.legs': String(Math.min(12, answers['make.legs'] + more)) })) },
+  {
+    code: 'longerHanger', helps: [...CORD, 'gatheringGrip'], plannedOnly: true, cost: 4,
+    patches: ({ solved: { hanger: { answers } } }) => {
+      const leg = answers['make.legLength']
+      return [1.25, 1.5, 2].map((more): Patch => (leg === null ? { 'make.totalLength': mm(answers['make.totalLength'] * more) } : { 'make.legLength': mm(leg * more) }))
+    },
+  },
+]

@@ -1,0 +1,34 @@
+import { value, type Value } from './basis'
+
+const practice = (x: number, source: string): Value => value(x, '1', 'common practice', source)
+
+/** Plain strand: strands never share a load exactly. */
+export const PLAIN_STRAND: Value = practice(0.9, 'unequal sharing between the strands of one leg')
+
+/** Share of strands that run straight through a sinnet or alternating square knots (the filler cords). */
+export const FILLER_SHARE: Value = practice(0.5, 'half the strands of a square-knot sinnet are filler cords')
+
+/** Efficiency of a filler cord inside its knots: it runs straight through and is not itself knotted. */
+export const FILLER_IN_KNOTS: Value = practice(0.7, 'filler cord nipped by square knots; no published test of knotted cotton cord was found')
+
+/** Lark's head, per strand: 0.77 and more on a bar in slippery sling cord, 0.40 sling to sling. */
+export const LARKS_HEAD: Value = value(0.5, '1', 'published', 'girth hitch 0.40 (sling to sling, climbing journal) to 0.77 (on a bar, rope tests); 0.5 taken for natural cord')
+
+/** Turn from the pot's base into the wraps of the gathering knot. */
+export const TURN_INTO_WRAPS: Value = value(0.5, '1', 'from memory', 'fibre rope over a pin of its own diameter keeps 0.5 to 0.7')
+
+/** A carrying strand that is itself tied: overhand, join, reef. */
+export const TIED_STRAND: Value = value(0.45, '1', 'published', 'overhand and square knot 0.43 to 0.47 (Plymouth Cordage 1946; Cordage Institute; Day 1970 as relayed by Minnesota Extension 1964)')
+
+/** Efficiency of cord bent over a bar by diameter ratio D/d, as [ratio, efficiency] points; below the first point proportional to the ratio, above the last constant. */
+export const BEND: { readonly points: readonly (readonly [number, number])[] } & Omit<Value, 'value' | 'unit'> = {
+  points: [[1, 0.5], [2, 0.75], [8, 0.95]],
+  basis: 'from memory',
+  source: 'fibre rope over D/d of 1, 2 and 8; wire rope keeps 50 % at 1 (wire rope maker)',
+}
+
+/** Tension left in a hand-pulled wrap of a new gathering knot, N. */
+export const WRAP_TENSION: Value = value(30, 'N', 'common practice', 'pulled tight by hand')
+
+/** What is left of the wraps' tension once the cord has relaxed. */
+export const WRAP_RELAXATION: Value = value(0.5, '1', 'from memory', 'cords under constant length lose about half their tension; no test of wrapped knots was found')

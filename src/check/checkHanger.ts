@@ -1,0 +1,56 @@
+import type { Assumed, Hanger } from '../hanger/hanger'
+import { isRelevant } from '../hanger/relevance'
+import { cautionsFor, type Caution } from './cautions'
+import type { Finding } from './finding'
+import { LINKS, type LinkResult, type Side } from './linkResult'
+import { LOAD_PATH } from './loadPath'
+import { redundancy, type Redundancy } from './redundancy'
+import { solve } from './solve'
+import type { Solved } from './solved'
+import { VERDICTS, worstOf, type Verdict } from './verdict'
+
+/** A complete check of a hanger. */
+export interface CheckResult {
+  readonly solved: Solved
+  readonly links: readonly LinkResult[]
+  readonly verdict: Verdict
+  readonly verdicts: Readonly<Record<Side, Verdict>>
+  /** The link and case that decide: the largest utilisation of the worst verdict. */
+  readonly governing: LinkResult | null
+  readonly redundancy: Redundancy
+  /** What was assumed and has a bearing on this hanger. */
+  readonly assumed: readonly Assumed[]
+  readonly cautions: readonly Caution[]
+  /** Findings on the whole; those of a link are with it. */
+  readonly findings: readonly Finding[]
+}
+
+/** Second stage of a check: every link of the load path, and the whole. */
+export function assess(solved: Solved): CheckResult {
+  const { answers, assumed } = solved.hanger
+  const links = LINKS.flatMap((link) => LOAD_PATH[link](solved))
+  const on = (side: Side): Verdict => worstOf(links.filter((l) => l.side === side).map((l) => l.verdict))
+  const left = redundancy(solved)
+  const findings: Finding[] = [{ code: 'REDUNDANCY_STRAND', outcome: left.strand }, { code: 'REDUNDANCY_LEG', outcome: left.leg }]
+  if (answers['weighed.mass'] !== null && !solved.hanger.given.has('weighed.state')) findings.unshift({ code: 'WEIGHED_STATE_ASSUMED' })
+  return {
+    solved,
+    links,
+    verdict: worstOf(links.map((l) => l.verdict)),
+    verdicts: { hanger: on('hanger'), place: on('place') },
+    governing: governingOf(links),
+    redundancy: left,
+    assumed: assumed.filter((a) => isRelevant(a.path, answers)),
+    cautions: cautionsFor(answers),
+    findings,
+  }
+}
+
+/** Checks a hanger: solve, then assess. Pure: the same hanger gives the same result. */
+export const checkHanger = (hanger: Hanger): CheckResult => assess(solve(hanger))
+
+/** The link that decides among results: the worst verdict, then the largest utilisation; a known one before an unknown one. */
+export function governingOf(links: readonly LinkResult[]): LinkResult | null {
+  const order = (l: LinkResult): number => VERDICTS.indexOf(l.verdict) * 1e6 + Math.min(1e5, l.utilisation ?? -1)
+  return links.reduce<LinkResult | null>((worst, l) => (worst === null || order(l) > order(worst) ? l : worst), null)
+}

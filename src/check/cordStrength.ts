@@ -1,0 +1,60 @@
+import type { Basis, Grade } from '../catalogue/basis'
+import { BREAK_BY_DIAMETER, DEFAULT_STIFFNESS, FIBRE_PROPERTIES } from '../catalogue/cords'
+import type { Answers } from '../hanger/fields'
+import type { Finding } from './finding'
+import type { Capacity, Term } from './linkResult'
+import { entering, fromCatalogue, worked } from './term'
+
+/** Breaking force of one new, dry, unknotted strand, with the way it is known; null if it is not. */
+export interface CordStrength {
+  readonly capacity: Capacity | null
+  readonly grade: Grade
+  readonly findings: readonly Finding[]
+  readonly terms: readonly Term[]
+}
+
+const newton = (value: number, basis: Basis, source: string): Capacity => ({ value, unit: 'N', basis, source })
+
+/** Breaking force of the cord, best basis first: rated; grams per metre times tenacity; diameter only. */
+export function cordStrength(answers: Answers): CordStrength {
+  const rated = answers['cord.rated']
+  if (rated !== null) return { capacity: newton(rated, 'your own', 'rated breaking force of the cord'), grade: 'rated', findings: [], terms: [] }
+  const perMetre = answers['cord.linearDensity']
+  const tenacities = FIBRE_PROPERTIES[answers['cord.fibre']].tenacity
+  if (perMetre !== null && tenacities) {
+    const make = answers['cord.make']
+    const tenacity = make === 'twisted' || make === 'braided' ? tenacities.tight : tenacities.loose
+    const force = perMetre * tenacity.value
+    return {
+      capacity: newton(force, 'computed', `grams per metre times tenacity: ${tenacity.source}`),
+      grade: 'weighed',
+      findings: [],
+      terms: [
+        entering('linearDensity', 'm_cord', perMetre, 'kg/m', 'your own', 'weighed length of cord'),
+        fromCatalogue('tenacity', 'c_cord', tenacity),
+        worked('capacity', 'R', force, 'N', 'm_cord * c_cord', 'grams per metre times tenacity'),
+      ],
+    }
+  }
+  const diameter = answers['cord.diameter']
+  if (diameter !== null) {
+    const force = BREAK_BY_DIAMETER.value * diameter * diameter
+    return {
+      capacity: newton(force, BREAK_BY_DIAMETER.basis, BREAK_BY_DIAMETER.source),
+      grade: 'diameter',
+      findings: [{ code: 'CORD_BY_DIAMETER', linearDensityKnown: perMetre !== null }],
+      terms: [
+        entering('diameter', 'd', diameter, 'm', 'your own', 'measured diameter of the cord'),
+        fromCatalogue('breakByDiameter', 'c_d', BREAK_BY_DIAMETER),
+        worked('capacity', 'R', force, 'N', 'c_d * d^2', 'breaking force by diameter alone'),
+      ],
+    }
+  }
+  return { capacity: null, grade: 'diameter', findings: [{ code: 'CORD_UNKNOWN' }], terms: [] }
+}
+
+/** Secant stiffness EA of one strand, N: breaking force over strain at break; a 4 mm cotton cord where the cord is unknown. */
+export function strandStiffness(answers: Answers): number {
+  const { capacity } = cordStrength(answers)
+  return capacity === null ? DEFAULT_STIFFNESS.value : capacity.value / FIBRE_PROPERTIES[answers['cord.fibre']].strainAtBreak.value
+}

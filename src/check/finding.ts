@@ -1,0 +1,46 @@
+import type { FieldPath } from '../hanger/fields'
+
+/** What happens to the pot if something gives way. */
+export type Outcome = 'stays' | 'tips' | 'falls' | 'unknown'
+
+/** One coded statement by a check, with its numbers in SI. Sentences: words/findings.ts. */
+export type Finding =
+  | { readonly code: 'NO_POT_YET' }
+  | { readonly code: 'NO_HANGER_YET' }
+  | { readonly code: 'ANSWER_NEEDED'; readonly path: FieldPath; readonly assumed: string }
+  | { readonly code: 'WEIGHED_STATE_ASSUMED' }
+  | { readonly code: 'CORD_UNKNOWN' }
+  | { readonly code: 'CORD_BY_DIAMETER'; readonly linearDensityKnown: boolean }
+  | { readonly code: 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE' }
+  | { readonly code: 'NATURAL_CORD_OUTDOORS' }
+  | { readonly code: 'LEG_TOO_SHORT'; readonly strand: number; readonly least: number }
+  | { readonly code: 'LEG_ANGLE_WIDE'; readonly degrees: number }
+  | { readonly code: 'LEG_ANGLE_REFUSED'; readonly degrees: number }
+  | { readonly code: 'SLING_UNSTABLE' }
+  | { readonly code: 'SLING_LOST_SUPPORT' }
+  | { readonly code: 'SLING_NOT_CONVERGED' }
+  | { readonly code: 'NEARLY_SLACK'; readonly legs: number; readonly millimetres: number }
+  | { readonly code: 'LOW_OVERALL_FACTOR'; readonly factor: number; readonly least: number }
+  | { readonly code: 'SEAT_LOCKED' }
+  | { readonly code: 'SEAT_ON_FRICTION' }
+  | { readonly code: 'SEAT_SLIDES' }
+  | { readonly code: 'SEAT_TOPPLES' }
+  | { readonly code: 'CRADLE_UNDER_BASE'; readonly first: number; readonly least: number }
+  | { readonly code: 'CRADLE_ABOVE_RIM'; readonly first: number; readonly most: number }
+  | { readonly code: 'GRIP_UNTESTED'; readonly testMass: number }
+  | { readonly code: 'TEST_HANG_TOO_SHORT'; readonly time: number; readonly least: number }
+  | { readonly code: 'TEST_HANG_SLIPPED'; readonly slip: number; readonly most: number }
+  | { readonly code: 'RING_UNRATED' }
+  | { readonly code: 'RING_MAY_OPEN'; readonly force: number }
+  | { readonly code: 'HOOK_OPEN_OVER_PEOPLE' }
+  | { readonly code: 'SUBSTRATE_UNKNOWN' }
+  | { readonly code: 'PLASTERBOARD_REFUSED' }
+  | { readonly code: 'MASONRY_NEEDS_RATING' }
+  | { readonly code: 'PENETRATION_TOO_SHORT'; readonly given: number; readonly least: number }
+  | { readonly code: 'PULL_IN_PLACE'; readonly mass: number }
+  | { readonly code: 'STRAND_PARTS_AND_FALLS' }
+  | { readonly code: 'REDUNDANCY_LEG'; readonly outcome: Outcome }
+  | { readonly code: 'REDUNDANCY_STRAND'; readonly outcome: Outcome }
+  | { readonly code: 'UNKNOWN_KEYS'; readonly names: readonly string[] }
+
+export type FindingCode = Finding['code']

@@ -1,0 +1,122 @@
+import {
+  ALLOWABLE_DURATION, LEAST_PENETRATION, PERMANENT_IN_TIMBER, SCREW_WITHDRAWAL_ALLOWABLE, SCREW_WITHDRAWAL_ULTIMATE, TIMBER_DURATION, TIMBER_GRAVITY, WITHDRAWAL_SCATTER,
+} from '../../catalogue/timber'
+import { value, type Value } from '../../catalogue/basis'
+import { PROOF_PULL, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE, RESERVE_ON_UNPROVED_SCREW } from '../../catalogue/reserves'
+import type { CaseCode, LoadCase } from '../../load/loadCases'
+import type { Finding } from '../finding'
+import { assessLink, factor, reserve, type Evidence, type LinkResult, type Term } from '../linkResult'
+import type { Solved } from '../solved'
+import { entering, fromCatalogue, worked } from '../term'
+import { reserveTerms, strengthReserve } from '../timeFactors'
+import type { Verdict } from '../verdict'
+import { ratedFactors } from './ringLink'
+import { weightTerms } from './weightTerms'
+
+const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
+
+/**
+ * What holds the hook in the building: a wood screw (or screw hook) in the side grain of a joist by
+ * both published routes, or a packet rating; otherwise refused or not known, saying what would settle it.
+ */
+export function fixingLink(solved: Solved): readonly LinkResult[] {
+  const { answers } = solved.hanger
+  const substrate = answers['place.substrate']
+  return CASES.flatMap((code) => {
+    if (substrate === 'plasterboard') return [withoutCapacity(solved, code, { code: 'PLASTERBOARD_REFUSED' }, 'fails')]
+    if (substrate === 'unknown') return [withoutCapacity(solved, code, { code: 'SUBSTRATE_UNKNOWN' }, 'not enough known')]
+    if (answers['fixing.rated'] !== null) return [rated(solved, code, answers['fixing.rated'])]
+    if (substrate === 'masonry') return [withoutCapacity(solved, code, { code: 'MASONRY_NEEDS_RATING' }, 'not enough known')]
+    return [ultimateRoute(solved, code), allowableRoute(solved, code)]
+  })
+}
+
+type Base = Pick<Evidence, 'link' | 'side' | 'case' | 'demand' | 'overallFactor'>
+const base = (solved: Solved, code: CaseCode): Base => ({ link: 'fixing', side: 'place', case: code, demand: { value: solved.loads[code].weight, unit: 'N' }, overallFactor: null })
+
+function withoutCapacity(solved: Solved, code: CaseCode, finding: Finding, atLeast: Verdict): LinkResult {
+  return assessLink({ ...base(solved, code), part: 'whole', capacity: null, factors: [], grade: 'table', atLeast, findings: [finding], terms: weightTerms(solved, code) })
+}
+
+function rated(solved: Solved, code: CaseCode, rating: number): LinkResult {
+  const { factors, terms } = ratedFactors(solved, code)
+  return assessLink({
+    ...base(solved, code), part: 'rated', capacity: { value: rating, unit: 'N', basis: 'your own', source: 'packet rating of the fixing in this substrate' },
+    factors, grade: 'rated', atLeast: 'holds', findings: [], terms: [...weightTerms(solved, code), ...terms],
+  })
+}
+
+/** Shared by both routes: what is screwed in, and whether it is enough to be counted at all. */
+function screw(solved: Solved): { readonly terms: readonly Term[]; readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
+  const { answers } = solved.hanger
+  const least = LEAST_PENETRATION.value * answers['fixing.diameter']
+  const short = answers['fixing.penetration'] < least
+  return {
+    terms: [
+      entering('screwDiameter', 'D', answers['fixing.diameter'], 'm', 'your own', 'outside diameter of the thread'),
+      entering('penetration', 'L', answers['fixing.penetration'], 'm', 'your own', 'thread in the timber, board not counted'),
+    ],
+    findings: short ? [{ code: 'PENETRATION_TOO_SHORT', given: answers['fixing.penetration'], least }] : [],
+    atLeast: short ? 'fails' : 'holds',
+  }
+}
+
+/** Timber's strength left under a load lasting t: (18.3 + 108.4 t^-0.0464) / 100, at most 1. */
+export const timberDuration = (time: number): number => Math.min(1, TIMBER_DURATION.a + TIMBER_DURATION.b * time ** -TIMBER_DURATION.n)
+
+function ultimateRoute(solved: Solved, code: CaseCode): LinkResult {
+  const { answers } = solved.hanger
+  const gravity = TIMBER_GRAVITY[answers['place.timber']].handbook
+  const threads = screw(solved)
+  const loadCase = solved.loads[code].case
+  const ultimate = SCREW_WITHDRAWAL_ULTIMATE.value * gravity.value ** 2 * answers['fixing.diameter'] * answers['fixing.penetration']
+  const duration: Value = value(timberDuration(loadCase.time), '1', TIMBER_DURATION.basis, TIMBER_DURATION.source)
+  const reserveOf = strengthReserve(answers, loadCase)
+  return assessLink({
+    ...base(solved, code), part: 'ultimateRoute',
+    capacity: { value: ultimate, unit: 'N', basis: SCREW_WITHDRAWAL_ULTIMATE.basis, source: SCREW_WITHDRAWAL_ULTIMATE.source },
+    factors: [factor('scatter', WITHDRAWAL_SCATTER), factor('duration', duration), reserve(reserveOf)],
+    grade: 'table', atLeast: threads.atLeast, findings: threads.findings,
+    terms: [
+      ...weightTerms(solved, code), ...threads.terms,
+      fromCatalogue('gravityIndex', 'G', gravity),
+      fromCatalogue('withdrawalConstant', 'c_w', SCREW_WITHDRAWAL_ULTIMATE),
+      worked('capacity', 'R', ultimate, 'N', 'c_w * G^2 * D * L', SCREW_WITHDRAWAL_ULTIMATE.source),
+      entering('loadTime', 't', loadCase.time, 's', 'common practice', 'time under this load over the service life'),
+      worked('duration', 'k_dur', duration.value, '1', `min(1, ${TIMBER_DURATION.a} + ${TIMBER_DURATION.b} * t^(-${TIMBER_DURATION.n}))`, TIMBER_DURATION.source),
+      ...reserveTerms(reserveOf),
+    ],
+  })
+}
+
+/** Load duration factor on an allowable value: a hung plant is permanent, a jolt is not. */
+export function allowableDuration(loadCase: LoadCase): Value {
+  if (['dry', 'watered'].includes(loadCase.code)) return PERMANENT_IN_TIMBER
+  const step = ALLOWABLE_DURATION.steps.find(([longest]) => loadCase.time <= longest)
+  return value(step?.[1] ?? PERMANENT_IN_TIMBER.value, '1', ALLOWABLE_DURATION.basis, ALLOWABLE_DURATION.source)
+}
+
+function allowableRoute(solved: Solved, code: CaseCode): LinkResult {
+  const { answers } = solved.hanger
+  const gravity = TIMBER_GRAVITY[answers['place.timber']].specification
+  const threads = screw(solved)
+  const loadCase = solved.loads[code].case
+  const allowed = SCREW_WITHDRAWAL_ALLOWABLE.value * gravity.value ** 2 * answers['fixing.diameter'] * answers['fixing.penetration']
+  const heaviest = Math.max(solved.loads.watered.potted + solved.loads.watered.hanger, solved.loads.flooded.potted + solved.loads.flooded.hanger)
+  const proved = (answers['fixing.proof'] ?? 0) >= PROOF_PULL.value * heaviest
+  const reserveOf = loadCase.accidental ? RESERVE_IN_ACCIDENT : (proved ? RESERVE_ON_ALLOWABLE : RESERVE_ON_UNPROVED_SCREW)[answers['place.beneath']]
+  return assessLink({
+    ...base(solved, code), part: 'allowableRoute',
+    capacity: { value: allowed, unit: 'N', basis: SCREW_WITHDRAWAL_ALLOWABLE.basis, source: SCREW_WITHDRAWAL_ALLOWABLE.source },
+    factors: [factor('duration', allowableDuration(loadCase)), reserve(reserveOf)],
+    grade: 'table', atLeast: threads.atLeast,
+    findings: proved ? threads.findings : [...threads.findings, { code: 'PULL_IN_PLACE', mass: PROOF_PULL.value * heaviest }],
+    terms: [
+      ...weightTerms(solved, code), ...threads.terms,
+      fromCatalogue('gravityIndex', 'G', gravity),
+      fromCatalogue('withdrawalConstant', 'c_w', SCREW_WITHDRAWAL_ALLOWABLE),
+      worked('capacity', 'R', allowed, 'N', 'c_w * G^2 * D * L', SCREW_WITHDRAWAL_ALLOWABLE.source),
+      ...reserveTerms(reserveOf),
+    ],
+  })
+}

@@ -1,0 +1,47 @@
+import { YIELD_STRESS } from '../../catalogue/metals'
+import { BUMP_SIDE_PULL } from '../../load/loadCases'
+import { pascals } from '../../quantity/si'
+import { plasticMoment, shankSidePull } from '../../statics/wire'
+import { assessLink, reserve, type LinkResult } from '../linkResult'
+import type { Solved } from '../solved'
+import { entering, fromCatalogue, worked } from '../term'
+import { reserveTerms, strengthReserve } from '../timeFactors'
+
+/**
+ * The hook's shank where it leaves the ceiling, bent by the side pull at the end of a swing. A rated
+ * hook is bent too: its rating is for a straight pull.
+ */
+export function hookShankLink(solved: Solved): readonly LinkResult[] {
+  const { answers } = solved.hanger
+  const lever = answers['hook.projection']
+  if (lever <= 0) return []
+  const yieldStress = YIELD_STRESS[answers['hook.metal']]
+  const stress = pascals(yieldStress.value)
+  const wire = answers['hook.wire']
+  const load = solved.loads.bump
+  const weight = load.weight / load.factor
+  const side = weight * BUMP_SIDE_PULL
+  const capacity = shankSidePull(wire, lever, stress)
+  const reserveOf = strengthReserve(answers, load.case)
+  return [assessLink({
+    link: 'hookShank', part: 'shankBending', side: 'place', case: 'bump',
+    demand: { value: side, unit: 'N' },
+    capacity: { value: capacity, unit: 'N', basis: 'computed', source: 'plastic bending of the shank, Mp / lever' },
+    factors: [reserve(reserveOf)],
+    grade: 'table',
+    overallFactor: null,
+    atLeast: 'holds',
+    findings: [],
+    terms: [
+      entering('weight', 'W', weight, 'N', 'computed', 'weight just watered'),
+      entering('sidePull', 's', BUMP_SIDE_PULL, '1', 'computed', 'side pull over the weight at the end of a swing of 30 degrees, sin a cos a'),
+      worked('demand', 'E', side, 'N', 'W * s', 'pendulum'),
+      entering('wire', 'd_h', wire, 'm', 'your own', 'diameter of the shank'),
+      entering('lever', 'e', lever, 'm', 'your own', 'from the ceiling to the bowl'),
+      fromCatalogue('yieldStress', 'f_y', yieldStress),
+      worked('plasticMoment', 'M_p', plasticMoment(wire, stress), 'N m', 'f_y * d_h^3 / 6', 'plastic moment of round wire'),
+      worked('capacity', 'R', capacity, 'N', 'M_p / e', 'bending where the shank leaves the ceiling'),
+      ...reserveTerms(reserveOf),
+    ],
+  })]
+}

@@ -1,0 +1,125 @@
+import { FIBRE_PROPERTIES } from '../../catalogue/cords'
+import { peopleBeneath } from '../../catalogue/reserves'
+import type { CaseCode } from '../../load/loadCases'
+import { STANDARD_GRAVITY } from '../../quantity/si'
+import { cordStrength } from '../cordStrength'
+import type { Finding } from '../finding'
+import { assessLink, type Factor, type LinkResult, type Term } from '../linkResult'
+import { legSections, weakestSection, type Section } from '../sections'
+import type { Solved } from '../solved'
+import { entering, fromCatalogue, worked } from '../term'
+import { cordFactors } from '../timeFactors'
+import type { Verdict } from '../verdict'
+import { worse } from '../verdict'
+
+/** Warn above, refuse above, degrees from the vertical (EN 1492-1 gives no rating above 60; shallow legs multiply the load). */
+const WIDE = 60
+const REFUSED = 75
+
+const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
+
+/**
+ * One leg from the ring to the pot: the worst leg's tension against its weakest section, new strength
+ * reduced by wet, ageing, duration and reserve.
+ */
+export function legLink(solved: Solved): readonly LinkResult[] {
+  const results = CASES.map((code) => legInCase(solved, code, 0))
+  const parted = weakestSection(legSections(solved.hanger.answers, 1))
+  if (parted.effective > 0) return [...results, legInCase(solved, 'strandParted', 1)]
+  return peopleBeneath(solved.hanger.answers['place.beneath']) ? [...results, strandGone(parted)] : results
+}
+
+function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
+  const { answers } = solved.hanger
+  const cord = cordStrength(answers)
+  const section = weakestSection(legSections(answers, parted))
+  const load = solved.loads[code]
+  const sling = solved.slings?.[code] ?? null
+  const time = cordFactors(answers, load.case, false)
+  const effective: Factor = { code: 'effectiveStrands', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }
+  const trouble = geometryFindings(solved, code)
+  const watered = solved.slings?.watered.tension ?? null
+  const overall = cord.capacity === null || watered === null || code === 'strandParted' ? null : (section.strands * cord.capacity.value) / watered
+  return assessLink({
+    link: 'leg',
+    part: section.part,
+    side: 'hanger',
+    case: code,
+    demand: sling?.tension == null ? null : { value: sling.tension, unit: 'N' },
+    capacity: cord.capacity,
+    factors: [effective, ...time.factors],
+    grade: cord.grade,
+    overallFactor: overall,
+    atLeast: trouble.atLeast,
+    findings: [...cord.findings, ...trouble.findings],
+    terms: [...demandTerms(solved, code), ...cord.terms, ...sectionTerms(answers['make.strands'], section), ...time.terms],
+  })
+}
+
+/** Over people one strand must not decide; where none is left the leg is refused as made. */
+function strandGone(section: Section): LinkResult {
+  return assessLink({
+    link: 'leg', part: section.part, side: 'hanger', case: 'strandParted', demand: null, capacity: null, factors: [],
+    grade: 'table', overallFactor: null, atLeast: 'fails', findings: [{ code: 'STRAND_PARTS_AND_FALLS' }], terms: [],
+  })
+}
+
+function sectionTerms(strandsPerLeg: number, section: Section): readonly Term[] {
+  return [
+    entering('strandsPerLeg', 'n', strandsPerLeg, '1', 'your own', 'strands in one leg'),
+    entering('strandsThatCarry', 'n_c', section.strands, '1', 'computed', 'strands that carry in the weakest section'),
+    fromCatalogue('efficiency', 'eta', section.efficiency),
+    worked('effectiveStrands', 'n_eff', section.effective, '1', 'n_c * eta', section.efficiency.source),
+  ]
+}
+
+/** How the tension in the worst leg came about. */
+export function demandTerms(solved: Solved, code: CaseCode): readonly Term[] {
+  const load = solved.loads[code]
+  const sling = solved.slings?.[code]
+  const path = solved.geometry.path
+  const terms: Term[] = [
+    entering('pottedMass', 'm_pot', load.potted, 'kg', solved.potted[load.case.state].weighed ? 'your own' : 'computed', 'potted plant in this state, high value'),
+    entering('hangerMass', 'm_h', load.hanger, 'kg', 'computed', 'the hanger’s own cords and ring, high value'),
+    entering('gravity', 'g', STANDARD_GRAVITY, 'm/s2', 'published', 'standard acceleration of free fall (3rd CGPM, 1901)'),
+    entering('caseFactor', 'phi', load.factor, '1', 'computed', load.factorSource),
+    worked('weight', 'W', load.weight, 'N', '(m_pot + m_h) * g * phi', 'weight in this case'),
+  ]
+  if (!sling || !path.ok || sling.tension === null || sling.solvedTension === null) return terms
+  const counted = Math.min(solved.hanger.answers['make.legs'], 3)
+  return [
+    ...terms,
+    entering('legs', 'm_3', counted, '1', 'published', 'legs that may be counted on: at most three (EN 1492-1 practice)'),
+    entering('legAngle', 'beta', path.angle, 'rad', 'computed', 'angle of the legs from the vertical, taut path over the pot'),
+    entering('solvedTension', 'T_s', sling.solvedTension, 'N', 'computed', 'worst leg of the solved sling: as drawn, off centre, legs longer and shorter'),
+    worked('leastTension', 'T_min', sling.floor, 'N', 'W / (m_3 * cos(beta))', 'standards’ floor'),
+    worked('demand', 'E', sling.tension, 'N', 'max(T_s, T_min)', 'worst leg'),
+  ]
+}
+
+function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
+  const findings: Finding[] = []
+  let atLeast: Verdict = 'holds'
+  const say = (finding: Finding, verdict: Verdict): void => {
+    findings.push(finding)
+    atLeast = worse(atLeast, verdict)
+  }
+  const { path, strand } = solved.geometry
+  if (!path.ok) say({ code: 'LEG_TOO_SHORT', strand, least: path.least }, 'fails')
+  else {
+    const degrees = (path.angle * 180) / Math.PI
+    if (degrees > REFUSED) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
+    else if (degrees > WIDE) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')
+  }
+  const { answers } = solved.hanger
+  if (answers['place.exposure'] === 'outdoors' && FIBRE_PROPERTIES[answers['cord.fibre']].natural) {
+    if (peopleBeneath(answers['place.beneath'])) say({ code: 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE' }, 'fails')
+    else say({ code: 'NATURAL_CORD_OUTDOORS' }, 'holds')
+  }
+  const sling = solved.slings?.[code]
+  if (sling?.trouble === 'unstable') say({ code: 'SLING_UNSTABLE' }, 'fails')
+  if (sling?.trouble === 'lost support') say({ code: 'SLING_LOST_SUPPORT' }, 'fails')
+  if (sling?.trouble === 'not converged') say({ code: 'SLING_NOT_CONVERGED' }, 'not enough known')
+  if (sling && sling.nearlySlack > 0 && code === 'watered') say({ code: 'NEARLY_SLACK', legs: sling.nearlySlack, millimetres: answers['make.tolerance'] * 1000 }, 'holds')
+  return { findings, atLeast }
+}

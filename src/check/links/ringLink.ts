@@ -1,0 +1,72 @@
+import { YIELD_STRESS } from '../../catalogue/metals'
+import { RATED_FOR_A_MOMENT, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
+import type { CaseCode } from '../../load/loadCases'
+import { pascals } from '../../quantity/si'
+import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wire'
+import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } from '../linkResult'
+import type { Solved } from '../solved'
+import { entering, fromCatalogue, worked } from '../term'
+import { reserveTerms, strengthReserve } from '../timeFactors'
+import { weightTerms } from './weightTerms'
+
+const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
+
+/** The ring the legs hang from: rated, or a closed metal ring by plastic collapse. Wooden rings are not known until test-hung. */
+export function ringLink(solved: Solved): readonly LinkResult[] {
+  const { answers } = solved.hanger
+  if (answers['make.top'] !== 'ring') return []
+  return CASES.map((code) => {
+    const load = solved.loads[code]
+    const demand = { value: load.weight, unit: 'N' } as const
+    const rated = answers['ring.rated']
+    const base = { link: 'ring', side: 'hanger', case: code, demand, overallFactor: null, atLeast: 'holds' } as const
+    if (rated !== null) {
+      const { factors, terms } = ratedFactors(solved, code)
+      return assessLink({ ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the ring' }, factors, grade: 'rated', findings: [], terms: [...weightTerms(solved, code), ...terms] })
+    }
+    const metal = answers['ring.metal']
+    if (metal === 'wood') {
+      return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_UNRATED' }], terms: weightTerms(solved, code) })
+    }
+    const yieldStress = YIELD_STRESS[metal]
+    const stress = pascals(yieldStress.value)
+    const wire = answers['ring.wire']
+    const inside = answers['ring.inside']
+    const collapse = closedRingLoad(wire, inside, stress)
+    const reserveOf = strengthReserve(answers, load.case)
+    const opens = load.weight > ringFirstYield(wire, inside, stress)
+    return assessLink({
+      ...base,
+      part: 'ringCollapse',
+      capacity: { value: collapse, unit: 'N', basis: 'computed', source: 'plastic collapse of a closed ring, 4 Mp / R' },
+      factors: [reserve(reserveOf)],
+      grade: 'table',
+      findings: opens ? [{ code: 'RING_MAY_OPEN', force: load.weight }] : [],
+      terms: [
+        ...weightTerms(solved, code),
+        ...wireTerms('d_r', wire, inside, fromCatalogue('yieldStress', 'f_y', yieldStress), plasticMoment(wire, stress)),
+        worked('capacity', 'R', collapse, 'N', '4 * M_p / r_m', 'plastic collapse of a ring: four hinges, each arm the mean radius'),
+        ...reserveTerms(reserveOf),
+      ],
+    })
+  })
+}
+
+/** The factors on a rated load: the reserve it is used with, and what it may be asked for a moment. */
+export function ratedFactors(solved: Solved, code: CaseCode): { readonly factors: readonly Factor[]; readonly terms: readonly Term[] } {
+  const accidental = solved.loads[code].case.accidental
+  const reserveOf = accidental ? RESERVE_IN_ACCIDENT : RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']]
+  const factors = accidental ? [factor('forAMoment', RATED_FOR_A_MOMENT), reserve(reserveOf)] : [reserve(reserveOf)]
+  return { factors, terms: reserveTerms(reserveOf) }
+}
+
+/** Lines for round wire bent plastically. */
+export function wireTerms(symbol: string, wire: number, inside: number, yieldTerm: Term, moment: number): readonly Term[] {
+  return [
+    entering('wire', symbol, wire, 'm', 'your own', 'diameter of the wire'),
+    entering('insideWidth', 'w_in', inside, 'm', 'your own', 'width inside'),
+    worked('meanRadius', 'r_m', (inside + wire) / 2, 'm', `(w_in + ${symbol}) / 2`, 'to the wire’s centre line'),
+    yieldTerm,
+    worked('plasticMoment', 'M_p', moment, 'N m', `f_y * ${symbol}^3 / 6`, 'plastic moment of round wire'),
+  ]
+}

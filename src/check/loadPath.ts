@@ -1,0 +1,26 @@
+import type { LinkCode, LinkResult } from './linkResult'
+import { fixingLink } from './links/fixingLink'
+import { gatheringGripLink } from './links/gatheringGripLink'
+import { gatheringTurnLink } from './links/gatheringTurnLink'
+import { hookLink } from './links/hookLink'
+import { hookShankLink } from './links/hookShankLink'
+import { legLink } from './links/legLink'
+import { loadLink } from './links/loadLink'
+import { ringLink } from './links/ringLink'
+import { seatLink } from './links/seatLink'
+import { wrapHoopLink } from './links/wrapHoopLink'
+import type { Solved } from './solved'
+
+/** Every link of the load path, from the building down to the pot, with the function that checks it. */
+export const LOAD_PATH: Readonly<Record<LinkCode, (solved: Solved) => readonly LinkResult[]>> = {
+  fixing: fixingLink,
+  hook: hookLink,
+  hookShank: hookShankLink,
+  ring: ringLink,
+  leg: legLink,
+  seat: seatLink,
+  gatheringTurn: gatheringTurnLink,
+  wrapHoop: wrapHoopLink,
+  gatheringGrip: gatheringGripLink,
+  load: loadLink,
+}

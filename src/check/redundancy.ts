@@ -1,0 +1,47 @@
+import { cordStrength } from './cordStrength'
+import type { Outcome } from './finding'
+import { legSections, weakestSection } from './sections'
+import type { CaseSling, Solved } from './solved'
+import { cordFactors } from './timeFactors'
+
+/** Above this tilt a pot is taken to slide out of what is left of its seat, degrees. */
+const TIPS_ABOVE = 15
+
+/** What happens if one leg, or one strand of a leg, gives way. A statement, not a verdict. */
+export interface Redundancy {
+  readonly leg: Outcome
+  readonly strand: Outcome
+}
+
+export function redundancy(solved: Solved): Redundancy {
+  const { slings } = solved
+  if (slings === null) return { leg: 'unknown', strand: 'unknown' }
+  return { leg: legGone(solved, slings.legParted, slings.legPartedSudden), strand: strandGone(solved, slings.watered) }
+}
+
+/** What one leg may carry in an accident, with some of its strands gone; null if the cord is not known. */
+function allowedInAccident(solved: Solved, code: 'strandParted' | 'legParted' | 'legPartedSudden', parted: number): number | null {
+  const { answers } = solved.hanger
+  const { capacity } = cordStrength(answers)
+  if (capacity === null) return null
+  const factors = cordFactors(answers, solved.loads[code].case, false).factors
+  return factors.reduce((product, f) => product * f.value, capacity.value * weakestSection(legSections(answers, parted)).effective)
+}
+
+function legGone(solved: Solved, after: CaseSling, sudden: CaseSling): Outcome {
+  if (after.trouble === 'not converged') return 'unknown'
+  if (after.trouble !== 'none' || after.tension === null || sudden.tension === null) return 'falls'
+  const allowed = allowedInAccident(solved, 'legParted', 0)
+  const allowedSudden = allowedInAccident(solved, 'legPartedSudden', 0)
+  if (allowed === null || allowedSudden === null) return 'unknown'
+  if (after.tension > allowed || sudden.tension > allowedSudden) return 'falls'
+  const tilt = 'tiltRadians' in after.drawn ? (after.drawn.tiltRadians * 180) / Math.PI : Infinity
+  return tilt > TIPS_ABOVE ? 'tips' : 'stays'
+}
+
+function strandGone(solved: Solved, intact: CaseSling): Outcome {
+  const left = weakestSection(legSections(solved.hanger.answers, 1)).effective
+  const allowed = allowedInAccident(solved, 'strandParted', 1)
+  if (intact.tension === null || allowed === null) return left > 0 ? 'unknown' : 'falls'
+  return left > 0 && intact.tension <= allowed ? 'stays' : 'falls'
+}

@@ -1,0 +1,107 @@
+import { BEDDED_STIFFNESS } from '../catalogue/cords'
+import { FILLER_SHARE } from '../catalogue/knots'
+import type { Answers } from '../hanger/fields'
+import type { Hanger } from '../hanger/hanger'
+import { hangerMass } from '../load/hangerMass'
+import { BUMP_FACTOR, CASES, DROP_HEIGHT, loadCases, SET_DOWN_FACTOR, type CaseCode, type LoadCase } from '../load/loadCases'
+import { pottedMass } from '../load/pottedMass'
+import { metres, newtons, STANDARD_GRAVITY } from '../quantity/si'
+import { dropFactor } from '../statics/drop'
+import { heaveStiffness } from '../statics/heave'
+import { solveSling } from '../statics/sling/solveSling'
+import type { TautPath } from '../statics/tautPath'
+import { strandStiffness } from './cordStrength'
+import { hangerGeometry } from './geometry'
+import { slingInput, solveBattery, tensionsOf, troubleOf, type BatteryInput } from './slingBattery'
+import type { CaseLoad, CaseSling, Solved } from './solved'
+
+/** How much higher the centre of gravity is taken, and how much softer the legs, in the seat's margin. */
+export const CENTRE_MARGIN = 0.02
+const SOFT = 0.5
+
+/** Axial stiffness of a leg at its first load: its carrying strands side by side. */
+function legStiffness(answers: Answers): number {
+  const strands = answers['make.strands'] * (answers['make.build'] === 'plain' ? 1 : FILLER_SHARE.value)
+  return strands * strandStiffness(answers)
+}
+
+/** First stage of a check: masses, geometry and the sling in every load case. Pure; no input is changed. */
+export function solve(hanger: Hanger): Solved {
+  const { answers } = hanger
+  const potted = pottedMass(answers)
+  const own = hangerMass(answers)
+  const geometry = hangerGeometry(answers)
+  const cases = loadCases(answers)
+  const path = geometry.path.ok ? geometry.path : null
+  const stiffness = legStiffness(answers)
+  const load = (loadCase: LoadCase, factor: number, factorSource: string): CaseLoad => {
+    const pottedNow = potted[loadCase.state].mass.high
+    return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: own.high, weight: (pottedNow + own.high) * STANDARD_GRAVITY * factor }
+  }
+  const rest = (code: CaseCode): CaseLoad => load(cases[code], 1, 'at rest')
+  const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)
+  const loads: Record<CaseCode, CaseLoad> = {
+    dry: rest('dry'),
+    watered: rest('watered'),
+    flooded: rest('flooded'),
+    bump: load(cases.bump, BUMP_FACTOR, 'let go from 30 degrees: 3 - 2 cos a'),
+    setDown: load(cases.setDown, SET_DOWN_FACTOR, 'put on at once'),
+    drop: load(cases.drop, drop, 'dropped 10 mm: 1 + sqrt(1 + 2 h K / W)'),
+    strandParted: rest('strandParted'),
+    legParted: rest('legParted'),
+    legPartedSudden: rest('legPartedSudden'),
+  }
+  if (path === null) return { hanger, potted, hangerMass: own, geometry, loads, slings: null, pinnedMargin: null }
+  const battery = (code: CaseCode): BatteryInput => ({
+    legs: answers['make.legs'],
+    path,
+    stiffness,
+    bedded: stiffness * BEDDED_STIFFNESS.value,
+    mass: loads[code].weight / STANDARD_GRAVITY,
+    centre: potted[loads[code].case.state].centre,
+    offset: answers['seat.offset'],
+    tolerance: answers['make.tolerance'],
+  })
+  return { hanger, potted, hangerMass: own, geometry, loads, slings: solveCases(battery), pinnedMargin: pinnedMargin(battery('dry'), battery('watered')) }
+}
+
+/** Stiffness of the way from hook to gathering knot, for the drop: the whole strand stretches, not its free part only. */
+function dropStiffness(answers: Answers, path: TautPath, strand: number, stiffness: number): number {
+  return heaveStiffness({
+    legs: answers['make.legs'],
+    stiffness: newtons((stiffness * path.free) / strand),
+    length: path.free,
+    height: metres(path.top - path.leave.z),
+    run: metres(path.leave.r),
+    tension: newtons(0),
+  })
+}
+
+function solveCases(battery: (code: CaseCode) => BatteryInput): Record<CaseCode, CaseSling> {
+  const intact = Object.fromEntries(
+    CASES.filter((code) => !['strandParted', 'legParted', 'legPartedSudden'].includes(code)).map((code) => [code, solveBattery(battery(code))]),
+  ) as Record<CaseCode, CaseSling>
+  const parted = partedLeg(battery('legParted'))
+  return {
+    ...intact,
+    strandParted: intact.watered,
+    legParted: parted,
+    // Linear bound on the jolt of a leg that goes at once: T0 + 2 (T' - T0).
+    legPartedSudden: parted.tension === null || intact.watered.tension === null ? parted : { ...parted, tension: intact.watered.tension + 2 * Math.max(0, parted.tension - intact.watered.tension) },
+  }
+}
+
+/** The sling with one leg gone. Legs are alike, so one stands for all. */
+function partedLeg(input: BatteryInput): CaseSling {
+  const whole = slingInput(input, input.stiffness, [0, 0, input.centre], [])
+  const drawn = solveSling({ ...whole, A: whole.A.slice(1), B: whole.B.slice(1), L0: whole.L0.slice(1), EA: whole.EA.slice(1) })
+  const trouble = input.legs <= 3 ? 'lost support' : troubleOf(drawn)
+  const tensions = tensionsOf(drawn)
+  const tension = trouble === 'none' ? Math.max(...tensions) : null
+  return { drawn, tension, solvedTension: tension, floor: 0, sum: trouble === 'none' ? tensions.reduce((a, b) => a + b, 0) : null, nearlySlack: 0, trouble }
+}
+
+/** Whether the pinned sling stays upright, dry and watered, with softer legs and a higher centre of gravity. */
+function pinnedMargin(...inputs: readonly BatteryInput[]): boolean {
+  return inputs.every((input) => troubleOf(solveSling(slingInput(input, input.stiffness * SOFT, [0, 0, input.centre + CENTRE_MARGIN], []))) === 'none')
+}

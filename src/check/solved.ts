@@ -1,0 +1,49 @@
+import type { Hanger } from '../hanger/hanger'
+import type { CaseCode, LoadCase } from '../load/loadCases'
+import type { PottedState } from '../load/pottedMass'
+import type { MassRange, State } from '../load/states'
+import type { SlingResult } from '../statics/sling/result'
+import type { HangerGeometry } from './geometry'
+
+/** How one case loads the hanger. */
+export interface CaseLoad {
+  readonly case: LoadCase
+  /** Multiplier on the weight: swing, jolt, drop. */
+  readonly factor: number
+  readonly factorSource: string
+  /** Mass that hangs, with the high values, kg: potted plant and hanger. */
+  readonly potted: number
+  readonly hanger: number
+  /** Force at the hook, N: (potted + hanger) x g x factor. */
+  readonly weight: number
+}
+
+/** What the sling does in one case. */
+export interface CaseSling {
+  /** Solved as drawn; the answer shown. */
+  readonly drawn: SlingResult
+  /** Worst tension of any leg over all solves and not below the standards' floor, N; null if a solve failed. */
+  readonly tension: number | null
+  /** Worst solved tension before the floor, N. */
+  readonly solvedTension: number | null
+  readonly floor: number
+  /** Sum of the legs' tensions as drawn, N. */
+  readonly sum: number | null
+  /** Legs slack or nearly slack in some solve within the length tolerance. */
+  readonly nearlySlack: number
+  /** The first outcome among the solves that is not a stable rest. */
+  readonly trouble: 'none' | 'unstable' | 'lost support' | 'not converged'
+}
+
+/** Loads, geometry and slings of a hanger: the first stage of a check. */
+export interface Solved {
+  readonly hanger: Hanger
+  readonly potted: Readonly<Record<State, PottedState>>
+  readonly hangerMass: MassRange
+  readonly geometry: HangerGeometry
+  readonly loads: Readonly<Record<CaseCode, CaseLoad>>
+  /** Null where the strands do not reach round the pot. */
+  readonly slings: Readonly<Record<CaseCode, CaseSling>> | null
+  /** Whether the pinned sling stays upright with legs half as stiff and the centre of gravity 20 mm higher; null if not solved. */
+  readonly pinnedMargin: boolean | null
+}

@@ -1,0 +1,19 @@
+/** Factors on a capacity. */
+export const FACTOR_CODES = [
+  'effectiveStrands', 'strandsAtWraps', 'wet', 'ageing', 'drainHole', 'duration', 'reserve', 'relaxation', 'atRest', 'forAMoment', 'scatter',
+] as const
+export type FactorCode = (typeof FACTOR_CODES)[number]
+
+/** Every line that a worked sum may have; names in words/terms.ts. */
+export const TERM_CODES = [
+  ...FACTOR_CODES,
+  'demand', 'capacity', 'allowable', 'utilisation', 'holdsLimit',
+  'pottedMass', 'hangerMass', 'gravity', 'caseFactor', 'weight', 'legs', 'legAngle', 'solvedTension', 'leastTension',
+  'linearDensity', 'tenacity', 'diameter', 'breakByDiameter',
+  'strandsPerLeg', 'strandsThatCarry', 'efficiency', 'reserveOf', 'durationSlope', 'loadTime', 'testTime',
+  'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'wraps', 'wrapTension', 'testMass',
+  'wire', 'insideWidth', 'meanRadius', 'yieldStress', 'plasticMoment', 'lever', 'sidePull',
+  'screwDiameter', 'penetration', 'gravityIndex', 'withdrawalConstant',
+  'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio',
+] as const
+export type TermCode = (typeof TERM_CODES)[number]

@@ -1,0 +1,74 @@
+import type { Answer } from '../advice/answer'
+import type { LinkResult } from '../check/linkResult'
+import type { Finding } from '../check/finding'
+import type { HangerDocument } from '../hanger/document'
+import { unknownKeyNames } from '../hanger/parse'
+import { CASES } from '../load/loadCases'
+import { STATES } from '../load/states'
+import { CAUTION_TEXTS } from '../words/cautions'
+import { findingText } from '../words/findings'
+import { TERM_NAMES } from '../words/names'
+import { slingJson } from './slingJson'
+
+export const CHECK_FORMAT = 'strandwise-check'
+export const CHECK_VERSION = 1
+
+const findingJson = (finding: Finding): object => ({ ...finding, text: findingText(finding) })
+
+function linkJson(link: LinkResult): object {
+  return {
+    id: link.id,
+    link: link.link,
+    part: link.part,
+    case: link.case,
+    demand: link.demand,
+    capacity: link.capacity,
+    factors: link.factors.map((f) => ({ code: f.code, name: TERM_NAMES[f.code], value: f.value, basis: f.basis, source: f.source })),
+    allowable: link.allowable,
+    utilisation: link.utilisation,
+    overallFactor: link.overallFactor,
+    verdict: link.verdict,
+    findings: link.findings.map(findingJson),
+    terms: link.terms.map((t) => ({ ...t, name: TERM_NAMES[t.code] })),
+  }
+}
+
+/**
+ * The answer to one hanger file by the contract "strandwise-check" version 1: every key always there,
+ * null where not known, SI, unrounded.
+ */
+export function checkJson(file: string, document: HangerDocument, answer: Answer): object {
+  const { check } = answer
+  const { solved, governing } = check
+  const { path } = solved.geometry
+  const unknown = unknownKeyNames(document)
+  const findings: readonly Finding[] = unknown.length > 0 ? [...check.findings, { code: 'UNKNOWN_KEYS', names: unknown }] : check.findings
+  return {
+    format: CHECK_FORMAT,
+    version: CHECK_VERSION,
+    file,
+    name: document.name,
+    verdict: check.verdict,
+    verdicts: check.verdicts,
+    governing: governing === null ? null : { id: governing.id, link: governing.link, case: governing.case, utilisation: governing.utilisation },
+    weights: Object.fromEntries(STATES.map((state) => [state, solved.potted[state].mass])),
+    geometry: {
+      strand: solved.geometry.strand,
+      ringHeight: path.ok ? path.top : null,
+      legAngle: path.ok ? path.angle : null,
+      legLength: path.ok ? path.free : null,
+      leaveRadius: path.ok ? path.leave.r : null,
+      leaveHeight: path.ok ? path.leave.z : null,
+      drop: solved.geometry.drop,
+      hangerMass: solved.hangerMass,
+      centreOfGravity: Object.fromEntries(STATES.map((state) => [state, solved.potted[state].centre])),
+    },
+    sling: Object.fromEntries(CASES.map((code) => [code, solved.slings === null ? null : slingJson(solved.slings[code].drawn)])),
+    links: check.links.map(linkJson),
+    remedies: answer.remedies.map((r) => ({ code: r.code, patch: r.patch, verdict: r.verdict, utilisation: r.utilisation })),
+    heaviest: answer.heaviest === null ? null : { watered: answer.heaviest },
+    cautions: check.cautions.map((code) => ({ code, text: CAUTION_TEXTS[code] })),
+    assumed: check.assumed.map((a) => ({ path: a.path, value: a.text, basis: a.basis })),
+    findings: findings.map(findingJson),
+  }
+}

@@ -1,0 +1,87 @@
+import { answerDocument, type Answer } from '../advice/answer'
+import { hangerFileSchema } from '../hanger/schema'
+import { parseDocument } from '../hanger/parse'
+import type { HangerDocument } from '../hanger/document'
+import type { InputProblem } from '../hanger/problem'
+import { problemText } from '../words/problems'
+import { isWorse } from '../check/verdict'
+import { checkJson } from './checkJson'
+import { checkSchema } from './checkSchema'
+import { checkTable } from './checkTable'
+import type { Output } from './output'
+import { readSlingInput } from './readSlingInput'
+import { slingJson } from './slingJson'
+import { solveSling } from '../statics/sling/solveSling'
+
+/** How the command line reads a file: its text, or the sentence that says why not. */
+export type ReadFile = (file: string) => { readonly ok: true; readonly text: string } | { readonly ok: false; readonly why: string }
+
+export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
+  check FILE… [--json]   check hanger files; --json gives one line of JSON for each
+  sling FILE             solve one sling (JSON) and print its answer
+  schema [hanger|check]  print the JSON Schema of the hanger file or of check --json
+`
+
+type Checked = { readonly file: string; readonly document: HangerDocument; readonly answer: Answer }
+type CheckOutcome = { readonly ok: true; readonly checked: Checked } | { readonly ok: false; readonly sentences: readonly string[] }
+
+function checkFile(file: string, readFile: ReadFile): CheckOutcome {
+  const say = (problems: readonly InputProblem[]): CheckOutcome => ({ ok: false, sentences: problems.map((p) => `${file}: ${problemText(p)}`) })
+  const read = readFile(file)
+  if (!read.ok) return { ok: false, sentences: [`${file}: ${read.why}`] }
+  const parsed = parseDocument(read.text)
+  if (!parsed.ok) return say(parsed.problems)
+  const outcome = answerDocument(parsed.document)
+  return outcome.ok ? { ok: true, checked: { file, document: parsed.document, answer: outcome.answer } } : say(outcome.problems)
+}
+
+/** `check FILE… [--json]`: exit 0 if all hold or just hold, 1 if one fails or is not enough known, 2 if an input could not be read. */
+export function checkCommand(args: readonly string[], readFile: ReadFile): Output {
+  const json = args.includes('--json')
+  const files = args.filter((a) => a !== '--json')
+  const odd = files.find((f) => f.startsWith('-'))
+  if (odd !== undefined) return { out: '', err: `check does not know the option ${odd}; it knows --json.\n`, exit: 2 }
+  if (files.length === 0) return { out: '', err: 'check needs at least one hanger file.\n', exit: 2 }
+  const outcomes = files.map((file) => checkFile(file, readFile))
+  const checked = outcomes.flatMap((o) => (o.ok ? [o.checked] : []))
+  const bad = checked.some(({ answer }) => isWorse(answer.check.verdict, 'just holds'))
+  const text = ({ file, document, answer }: Checked): string => (json ? `${JSON.stringify(checkJson(file, document, answer))}\n` : checkTable(file, document, answer))
+  return {
+    out: checked.map(text).join(json ? '' : '\n'),
+    err: outcomes.flatMap((o) => (o.ok ? [] : o.sentences.map((s) => `${s}\n`))).join(''),
+    exit: checked.length < files.length ? 2 : bad ? 1 : 0,
+  }
+}
+
+/** `sling FILE`: exit 0 for a stable sling, 1 for one that lost its support or is unstable, 2 for an input that is no sling or no answer. */
+export function slingCommand(args: readonly string[], readFile: ReadFile): Output {
+  const [file, ...rest] = args
+  if (file === undefined || rest.length > 0) return { out: '', err: 'sling needs exactly one file.\n', exit: 2 }
+  const read = readFile(file)
+  if (!read.ok) return { out: '', err: `${file}: ${read.why}\n`, exit: 2 }
+  const input = readSlingInput(read.text)
+  if (!input.ok) return { out: '', err: `${file}: ${input.why}\n`, exit: 2 }
+  const result = solveSling(input.input)
+  const exit = result.status === 'ERROR' || result.status === 'NOT_CONVERGED' ? 2 : result.status === 'UNSTABLE' || result.status === 'LOST_SUPPORT' ? 1 : 0
+  return { out: `${JSON.stringify(slingJson(result))}\n`, err: '', exit }
+}
+
+/** `schema [hanger|check]`. */
+export function schemaCommand(args: readonly string[]): Output {
+  const [what = 'hanger', ...rest] = args
+  if (rest.length > 0 || (what !== 'hanger' && what !== 'check')) return { out: '', err: `schema knows hanger and check, not ${args.join(' ')}.\n`, exit: 2 }
+  return { out: `${JSON.stringify(what === 'check' ? checkSchema() : hangerFileSchema(), null, 2)}\n`, err: '', exit: 0 }
+}
+
+/** The whole command line: a verb and its arguments. */
+export function runCommand(argv: readonly string[], readFile: ReadFile): Output {
+  const [verb, ...args] = argv
+  switch (verb) {
+    case 'check': return checkCommand(args, readFile)
+    case 'sling': return slingCommand(args, readFile)
+    case 'schema': return schemaCommand(args)
+    case 'help': case '--help': case '-h': return { out: USAGE, err: '', exit: 0 }
+    case undefined: return { out: '', err: USAGE, exit: 2 }
+    default: return { out: '', err: `There is no verb “${verb}”.\n${USAGE}`, exit: 2 }
+  }
+}

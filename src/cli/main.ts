@@ -1,0 +1,30 @@
+import { readFileSync, statSync } from 'node:fs'
+import { resolve } from 'node:path'
+import { runCommand, type ReadFile } from './commands'
+
+/** Largest file that is read, bytes; a hanger file has a few thousand. */
+const LARGEST = 1024 * 1024
+
+const WHY: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file.',
+  EISDIR: 'this is a folder, not a file.',
+  EACCES: 'the file may not be read.',
+  EPERM: 'the file may not be read.',
+}
+
+const readFile: ReadFile = (file) => {
+  try {
+    const path = resolve(process.env['STRANDWISE_CWD'] ?? process.cwd(), file)
+    const { size } = statSync(path)
+    if (size > LARGEST) return { ok: false, why: `the file has ${size} bytes; at most ${LARGEST} are read.` }
+    return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path)) }
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : ''
+    return { ok: false, why: WHY[code] ?? (code === 'ERR_ENCODING_INVALID_ENCODED_DATA' ? 'the file is not UTF-8 text.' : 'the file could not be read.') }
+  }
+}
+
+const { out, err, exit } = runCommand(process.argv.slice(2), readFile)
+process.exitCode = exit
+process.stderr.write(err)
+process.stdout.write(out)

@@ -1,0 +1,10 @@
+import fern from './demos/fern-over-the-sideboard.strandwise?raw'
+import glazed from './demos/glazed-pot-by-the-reading-chair.strandwise?raw'
+import order from './demos/order-for-a-rented-flat.strandwise?raw'
+
+/** Demo hangers of invented scenarios, as the text of hanger files; read by the same reader as any file. */
+export const DEMOS: readonly { readonly file: string; readonly title: string; readonly text: string }[] = [
+  { file: 'fern-over-the-sideboard.strandwise', title: 'Fern over the sideboard: it holds', text: fern },
+  { file: 'glazed-pot-by-the-reading-chair.strandwise', title: 'Glazed pot by the reading chair: it fails, and can be mended', text: glazed },
+  { file: 'order-for-a-rented-flat.strandwise', title: 'Order for a rented flat: not enough is known', text: order },
+]

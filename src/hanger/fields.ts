@@ -1,0 +1,105 @@
+import { EXPOSURES } from '../catalogue/ageing'
+import type { Basis } from '../catalogue/basis'
+import { CORD_MAKES, FIBRES } from '../catalogue/cords'
+import { DAY, YEAR } from '../catalogue/duration'
+import { METALS } from '../catalogue/metals'
+import { POT_MATERIALS_KINDS } from '../catalogue/potMaterials'
+import { MIX_KINDS } from '../catalogue/pottingMixes'
+import { BENEATH } from '../catalogue/reserves'
+import { TIMBERS } from '../catalogue/timber'
+import type { UnitSymbol } from '../quantity/units'
+import type { ChoiceField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField } from './field'
+
+const LATER = { first: false, essential: false } as const
+const FIRST = { first: true, essential: false } as const
+const ESSENTIAL = { first: true, essential: true } as const
+type Importance = { readonly first: boolean; readonly essential: boolean }
+
+const is = (value: number, unit: UnitSymbol | '', basis: Basis, source: string): Default => ({ from: () => value, unit, basis, source })
+const times = (factor: number, path: string, unit: UnitSymbol | '', source: string): Default =>
+  ({ from: (earlier) => factor * earlier(path), unit, basis: 'common practice', source })
+
+const quantity = <K extends FieldKind>(kind: K, min: number, max: number, standard: Default, importance: Importance): QuantityField<K> =>
+  ({ type: 'quantity', kind, min, max, default: standard, ...importance })
+const open = <K extends FieldKind>(kind: K, min: number, max: number, importance: Importance): OpenField<K> =>
+  ({ type: 'open', kind, min, max, ...importance })
+const choice = <const C extends string>(choices: readonly C[], standard: NoInfer<C>, source: string, importance: Importance): ChoiceField<C> =>
+  ({ type: 'choice', choices, default: { choice: standard, basis: 'common practice', source }, ...importance })
+
+const mm = 0.001
+const SAFE = 'the safer answer until it is known'
+
+/**
+ * The one table of inputs, in the order a maker is asked; a default may use fields above it.
+ * Reading, errors, JSON Schema, `assumed`, form, stepping, help and the bad-input tests come from
+ * it. Ranges: wide enough for any hanger a person can lift, narrow enough to catch a wrong unit.
+ */
+export const FIELDS = {
+  'pot.have': choice(['yes', 'no'], 'yes', 'a pot is meant unless the maker says there is none yet', FIRST),
+  'pot.shape': choice(['taperedRound'], 'taperedRound', 'the usual flower pot', LATER),
+  'pot.rim': quantity('length', 40 * mm, 1000 * mm, is(200 * mm, 'mm', 'common practice', 'an 8 in pot'), ESSENTIAL),
+  'pot.height': quantity('length', 30 * mm, 1000 * mm, times(0.9, 'pot.rim', 'mm', 'height of a standard pot over its rim'), LATER),
+  'pot.base': quantity('length', 20 * mm, 1000 * mm, times(0.7, 'pot.rim', 'mm', 'base of a standard pot over its rim'), LATER),
+  'pot.material': choice(POT_MATERIALS_KINDS, 'terracotta', 'the usual flower pot', ESSENTIAL),
+  'pot.wall': open('length', 0.3 * mm, 60 * mm, LATER),
+  'pot.emptyMass': open('mass', 0.005, 60, LATER),
+  'pot.drainage': choice(['hole', 'none', 'unknown'], 'unknown', SAFE, FIRST),
+  'pot.fillGap': quantity('length', 0, 200 * mm, is(15 * mm, 'mm', 'common practice', 'filled to 1 to 2 cm below the rim'), LATER),
+  'mix.kind': choice(MIX_KINDS, 'soilless', 'house plants are sold in soilless mixes', LATER),
+  'weighed.mass': open('mass', 0.02, 150, FIRST),
+  'weighed.state': choice(['dry', 'watered', 'flooded'], 'dry', SAFE, FIRST),
+  'plant.mass': open('mass', 0.005, 60, LATER),
+  'plant.height': quantity('length', 0, 3, times(1, 'pot.rim', 'mm', 'a plant about as tall as its pot is wide'), LATER),
+  'seat.offset': quantity('length', 0, 300 * mm, times(0.05, 'pot.rim', 'mm', 'a pot set in by eye'), LATER),
+  'make.stage': choice(['planned', 'made'], 'planned', 'everything can still be changed', FIRST),
+  'make.have': choice(['yes', 'no'], 'yes', 'a hanger is meant unless the maker says there is none yet', FIRST),
+  'cord.fibre': choice(FIBRES, 'unknown', SAFE, FIRST),
+  'cord.make': choice(CORD_MAKES, 'unknown', SAFE, FIRST),
+  'cord.diameter': open('length', 0.5 * mm, 30 * mm, FIRST),
+  'cord.linearDensity': open('linearDensity', 0.0001, 0.5, FIRST),
+  'cord.rated': open('force', 5, 100_000, FIRST),
+  'make.legs': quantity('count', 3, 12, is(4, '', 'common practice', 'four legs'), ESSENTIAL),
+  'make.strands': quantity('count', 1, 48, is(4, '', 'common practice', 'four strands a leg'), ESSENTIAL),
+  'make.build': choice(['plain', 'sinnet', 'alternating', 'spiral'], 'sinnet', SAFE, FIRST),
+  'make.joined': choice(['no', 'yes'], 'no', 'no carrying strand is tied in its length', LATER),
+  'make.top': choice(['ring', 'bunched'], 'ring', 'the legs hang from a ring by lark’s heads', LATER),
+  'make.legLength': open('length', 50 * mm, 4, LATER),
+  'make.totalLength': quantity('length', 200 * mm, 5, is(1, 'cm', 'common practice', 'a hanger of 100 cm'), LATER),
+  'make.fringe': quantity('length', 0, 3, is(0.25, 'cm', 'common practice', 'a fringe of 25 cm'), LATER),
+  'make.tolerance': quantity('length', 0, 60 * mm, is(10 * mm, 'mm', 'common practice', 'legs knotted by hand to within 10 mm of each other'), LATER),
+  'cradle.kind': choice(['net', 'open'], 'net', 'neighbouring legs are knotted together round the pot', LATER),
+  'cradle.first': quantity('length', 10 * mm, 1, times(0.55, 'pot.rim', 'mm', 'first knots about half the rim above the gathering knot'), LATER),
+  'gathering.wraps': quantity('count', 1, 40, is(8, '', 'common practice', 'eight wraps'), LATER),
+  'testHang.mass': open('mass', 0.1, 500, LATER),
+  'testHang.time': quantity('time', 60, YEAR, is(60, 'min', 'common practice', 'a time that was not noted counts as too short'), LATER),
+  'testHang.slip': quantity('length', 0, 200 * mm, is(200 * mm, 'mm', 'common practice', 'a slip that was not marked and measured counts as too large'), LATER),
+  'ring.rated': open('force', 5, 100_000, LATER),
+  'ring.metal': choice([...METALS, 'wood'], 'steel', 'a welded steel ring', LATER),
+  'ring.wire': quantity('length', 1 * mm, 40 * mm, is(4 * mm, 'mm', 'common practice', 'ring of 4 mm wire'), LATER),
+  'ring.inside': quantity('length', 8 * mm, 300 * mm, is(40 * mm, 'mm', 'common practice', 'ring 40 mm wide inside'), LATER),
+  'hook.kind': choice(['open', 'closed'], 'open', SAFE, FIRST),
+  'hook.rated': open('force', 5, 100_000, FIRST),
+  'hook.metal': choice(METALS, 'steel', 'a steel screw hook', LATER),
+  'hook.wire': quantity('length', 1 * mm, 40 * mm, is(4 * mm, 'mm', 'common practice', 'a screw hook of 4 mm wire'), FIRST),
+  'hook.inside': quantity('length', 4 * mm, 200 * mm, times(6, 'hook.wire', 'mm', 'bowl six wire diameters wide inside'), LATER),
+  'hook.projection': quantity('length', 0, 500 * mm, times(10, 'hook.wire', 'mm', 'ten wire diameters from the ceiling to the bowl'), LATER),
+  'place.support': choice(['ceilingHook'], 'ceilingHook', 'hung from a hook in the ceiling', LATER),
+  'place.substrate': choice(['timber', 'masonry', 'plasterboard', 'unknown'], 'unknown', SAFE, FIRST),
+  'place.timber': choice(TIMBERS, 'softwood', 'joists are softwood', LATER),
+  'fixing.rated': open('force', 5, 100_000, LATER),
+  'fixing.diameter': quantity('length', 2 * mm, 20 * mm, times(1, 'hook.wire', 'mm', 'the thread of a screw hook is as thick as its wire'), LATER),
+  'fixing.penetration': quantity('length', 0, 300 * mm, is(30 * mm, 'mm', 'common practice', 'a 30 mm thread screwed home in the joist, the board not counted'), LATER),
+  'fixing.proof': open('mass', 0.1, 1000, LATER),
+  'place.beneath': choice(BENEATH, 'people', SAFE, FIRST),
+  'place.exposure': choice(EXPOSURES, 'indoors', 'hung indoors and dry', LATER),
+  'place.watering': choice(['weekly', 'daily'], 'weekly', 'a house plant', LATER),
+  'place.life': quantity('time', 30 * DAY, 10 * YEAR, is(3 * YEAR, 'year', 'common practice', 'replaced after three years'), LATER),
+} as const satisfies Readonly<Record<string, Field>>
+
+export type FieldPath = keyof typeof FIELDS
+export const FIELD_PATHS = Object.keys(FIELDS) as readonly FieldPath[]
+export const isFieldPath = (path: string): path is FieldPath => Object.hasOwn(FIELDS, path)
+export const fieldOf = (path: FieldPath): Field => FIELDS[path]
+
+/** All answers in SI, by path. */
+export type Answers = { readonly [P in FieldPath]: FieldValue<(typeof FIELDS)[P]> }

@@ -1,0 +1,18 @@
+import type { Basis } from '../catalogue/basis'
+import type { Answers, FieldPath } from './fields'
+
+/** A value that was not given and had to be assumed. `text` reads back through the reader. */
+export interface Assumed {
+  readonly path: FieldPath
+  readonly text: string
+  readonly basis: Basis
+  readonly source: string
+}
+
+/** A hanger file read into SI: every field has a value, and it is known which were given. */
+export interface Hanger {
+  readonly name: string
+  readonly answers: Answers
+  readonly given: ReadonlySet<FieldPath>
+  readonly assumed: readonly Assumed[]
+}

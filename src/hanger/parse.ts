@@ -1,0 +1,85 @@
+import type { Extra, HangerDocument } from './document'
+import { FIELD_PATHS, isFieldPath, type FieldPath } from './fields'
+import type { FileProblem } from './problem'
+import { FORMAT, HANGER_FILE, splitPath, VERSION } from './schema'
+
+export type ParseOutcome =
+  | { readonly ok: true; readonly document: HangerDocument }
+  | { readonly ok: false; readonly problems: readonly FileProblem[] }
+
+const isRecord = (x: unknown): x is Record<string, unknown> => typeof x === 'object' && x !== null && !Array.isArray(x)
+const show = (x: unknown): string => (JSON.stringify(x) ?? String(x)).slice(0, 60)
+const refuse = (...problems: readonly FileProblem[]): ParseOutcome => ({ ok: false, problems })
+
+const KNOWN_TOP = new Set(['format', 'version', 'name'])
+const GROUPS = new Set(FIELD_PATHS.map((path) => splitPath(path)[0]))
+
+/**
+ * Reads the text of a hanger file into a document of typed texts. Says what is wrong with the file
+ * as a whole; what the texts mean is read by `resolveDocument`. Keys it does not know are kept.
+ */
+export function parseDocument(text: string): ParseOutcome {
+  let json: unknown
+  try {
+    json = JSON.parse(text.replace(/^\uFEFF/, ''))
+  } catch (error) {
+    return refuse({ code: 'NOT_JSON', detail: error instanceof Error ? error.message : 'unreadable' })
+  }
+  if (!isRecord(json) || json['format'] !== FORMAT) return refuse({ code: 'NOT_A_HANGER_FILE', found: isRecord(json) ? show(json['format'] ?? null) : show(json) })
+  const version = json['version']
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) return refuse({ code: 'BAD_VERSION', found: show(version ?? null) })
+  if (version > VERSION) return refuse({ code: 'NEWER_VERSION', version })
+  const shape = HANGER_FILE.safeParse(json)
+  if (!shape.success) {
+    return refuse(...shape.error.issues.map((issue): FileProblem => {
+      const found = issue.path.reduce<unknown>((at, key) => (isRecord(at) && Object.hasOwn(at, key) ? at[key as string] : null), json)
+      return issue.path[0] === 'name' ? { code: 'BAD_NAME', found: show(found) } : { code: 'NOT_TEXT', path: issue.path.join('.'), found: show(found) }
+    }))
+  }
+  return { ok: true, document: { name: typeof json['name'] === 'string' ? json['name'] : '', typed: typedTexts(json), extra: unknownKeys(json) } }
+}
+
+function typedTexts(json: Record<string, unknown>): HangerDocument['typed'] {
+  const typed: Partial<Record<FieldPath, string>> = {}
+  for (const path of FIELD_PATHS) {
+    const [group, key] = splitPath(path)
+    const inGroup = Object.hasOwn(json, group) ? json[group] : undefined
+    const text = isRecord(inGroup) && Object.hasOwn(inGroup, key) ? inGroup[key] : undefined
+    if (typeof text === 'number' || (typeof text === 'string' && text.trim() !== '')) typed[path] = String(text)
+  }
+  return typed
+}
+
+function unknownKeys(json: Record<string, unknown>): Extra {
+  const kept = Object.entries(json).flatMap(([key, value]): [string, unknown][] => {
+    if (KNOWN_TOP.has(key)) return []
+    if (!GROUPS.has(key) || !isRecord(value)) return [[key, value]]
+    const inGroup = Object.entries(value).filter(([inner]) => !isFieldPath(`${key}.${inner}`))
+    return inGroup.length > 0 ? [[key, Object.fromEntries(inGroup)]] : []
+  })
+  return Object.fromEntries(kept)
+}
+
+/** Dotted names of the keys in a document that this version does not know. */
+export function unknownKeyNames(document: HangerDocument): readonly string[] {
+  return Object.entries(document.extra).flatMap(([key, value]) =>
+    GROUPS.has(key) && isRecord(value) ? Object.keys(value).map((inner) => `${key}.${inner}`) : [key])
+}
+
+/** The text of the hanger file: what was typed, in the table's order, and every kept key. */
+export function writeDocument(document: HangerDocument): string {
+  const groups = new Map<string, [string, unknown][]>()
+  for (const path of FIELD_PATHS) {
+    const text = document.typed[path]
+    if (text === undefined) continue
+    const [group, key] = splitPath(path)
+    groups.set(group, [...(groups.get(group) ?? []), [key, text]])
+  }
+  const top: [string, unknown][] = [['format', FORMAT], ['version', VERSION], ['name', document.name]]
+  for (const [group, entries] of groups) {
+    const kept = document.extra[group]
+    top.push([group, Object.fromEntries([...entries, ...(isRecord(kept) ? Object.entries(kept) : [])])])
+  }
+  top.push(...Object.entries(document.extra).filter(([key]) => !groups.has(key)))
+  return `${JSON.stringify(Object.fromEntries(top), null, 2)}\n`
+}

@@ -1,0 +1,43 @@
+import * as z from 'zod'
+import { FIELD_PATHS, fieldOf, type FieldPath } from './fields'
+
+// The page forbids code from strings; zod's faster path would try it once.
+z.config({ jitless: true })
+
+export const FORMAT = 'strandwise-hanger'
+export const VERSION = 1
+
+/** Splits 'pot.rim' into its group and key. */
+export function splitPath(path: FieldPath): readonly [string, string] {
+  const [group = '', key = ''] = path.split('.')
+  return [group, key]
+}
+
+function textSchema(path: FieldPath): z.ZodType {
+  const field = fieldOf(path)
+  if (field.type === 'choice') return z.string().meta({ enum: [...field.choices] }).optional()
+  if (field.kind === 'count') return z.union([z.string(), z.number()]).meta({ description: `whole number from ${field.min} to ${field.max}` }).optional()
+  return z.string().meta({ description: `${field.kind} with its unit, as typed` }).optional()
+}
+
+function groupSchemas(): Record<string, z.ZodType> {
+  const groups: Record<string, Record<string, z.ZodType>> = {}
+  for (const path of FIELD_PATHS) {
+    const [group, key] = splitPath(path)
+    groups[group] = { ...groups[group], [key]: textSchema(path) }
+  }
+  return Object.fromEntries(Object.entries(groups).map(([group, shape]) => [group, z.looseObject(shape).optional()]))
+}
+
+/** The hanger file as text: what is in it, not what it means. Unknown keys are let through. */
+export const HANGER_FILE = z.looseObject({
+  format: z.literal(FORMAT),
+  version: z.number(),
+  name: z.string().max(200).optional(),
+  ...groupSchemas(),
+})
+
+/** JSON Schema (draft 2020-12) of the hanger file. */
+export function hangerFileSchema(): object {
+  return { $id: 'strandwise-hanger-1', title: 'Strandwise hanger file, version 1', ...z.toJSONSchema(HANGER_FILE, { io: 'input' }) }
+}

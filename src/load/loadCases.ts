@@ -1,0 +1,52 @@
+import { DAY, FLOODED_TIME, MOMENT, STANDING_WATER_TIME, UNNOTICED_TIME, WATERED_SHARE } from '../catalogue/duration'
+import type { Answers } from '../hanger/fields'
+import { seconds, type Seconds } from '../quantity/si'
+import type { State } from './states'
+
+export const CASES = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop', 'strandParted', 'legParted', 'legPartedSudden'] as const
+export type CaseCode = (typeof CASES)[number]
+
+/** Angle the pot is let go from when bumped, rad: 30 degrees. */
+export const BUMP_ANGLE = Math.PI / 6
+/** Greatest tension of a pendulum let go from an angle a, over its weight: 3 - 2 cos a (energy). */
+export const BUMP_FACTOR = 3 - 2 * Math.cos(BUMP_ANGLE)
+/** Side pull at the end of the swing over the weight: sin a cos a. */
+export const BUMP_SIDE_PULL = Math.sin(BUMP_ANGLE) * Math.cos(BUMP_ANGLE)
+/** Load put on at once without a fall, over its weight (energy; Gere, Mechanics of Materials, suddenly applied load). */
+export const SET_DOWN_FACTOR = 2
+/** Height of the accidental drop, m. */
+export const DROP_HEIGHT = 0.01
+
+/** A load case: which state hangs, for how long it counts, and whether it is an accident. */
+export interface LoadCase {
+  readonly code: CaseCode
+  readonly state: State
+  readonly time: Seconds
+  readonly accidental: boolean
+  readonly wet: boolean
+}
+
+/** Time over the service life that the pot hangs just watered. */
+function wateredTime(answers: Answers): number {
+  const always = answers['place.watering'] === 'daily'
+  return answers['place.life'] * (always ? 1 : WATERED_SHARE.value)
+}
+
+/** The load cases of a hanger indoors, with their durations over its service life. */
+export function loadCases(answers: Answers): Readonly<Record<CaseCode, LoadCase>> {
+  const life = answers['place.life']
+  const flooded = answers['pot.drainage'] === 'hole' ? FLOODED_TIME.value : STANDING_WATER_TIME.value
+  const make = (code: CaseCode, state: State, time: number, accidental: boolean, wet: boolean): LoadCase =>
+    ({ code, state, time: seconds(Math.min(time, Math.max(life, DAY))), accidental, wet })
+  return {
+    dry: make('dry', 'dry', life, false, false),
+    watered: make('watered', 'watered', wateredTime(answers), false, true),
+    flooded: make('flooded', 'flooded', flooded, false, true),
+    bump: make('bump', 'watered', MOMENT.value, false, true),
+    setDown: make('setDown', 'watered', MOMENT.value, false, true),
+    drop: make('drop', 'watered', MOMENT.value, true, true),
+    strandParted: make('strandParted', 'watered', UNNOTICED_TIME.value, true, true),
+    legParted: make('legParted', 'watered', UNNOTICED_TIME.value, true, true),
+    legPartedSudden: make('legPartedSudden', 'watered', MOMENT.value, true, true),
+  }
+}

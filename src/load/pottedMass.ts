@@ -1,0 +1,95 @@
+import type { Range } from '../catalogue/basis'
+import { PLANT_CENTRE_SHARE, PLANT_SHARE_OF_MIX } from '../catalogue/plants'
+import { POT_MATERIALS } from '../catalogue/potMaterials'
+import { POTTING_MIXES } from '../catalogue/pottingMixes'
+import type { Answers } from '../hanger/fields'
+import { metres, type Metres } from '../quantity/si'
+import { potShape } from './potShape'
+import { addMass, massRange, NO_MASS, STATES, type MassRange, type State } from './states'
+
+export const WATER = 1000
+
+/** One component of a potted plant in one state: its mass and the height of its centre above the base. */
+export interface Component {
+  readonly part: 'pot' | 'mix' | 'plant' | 'standingWater'
+  readonly mass: MassRange
+  readonly centre: Metres
+}
+
+/** The potted plant in one state: what hangs in the seat, without the hanger's own mass. */
+export interface PottedState {
+  readonly state: State
+  readonly mass: MassRange
+  /** Height of the common centre of gravity above the pot's base, from the high masses. */
+  readonly centre: Metres
+  readonly components: readonly Component[]
+  /** Whether the mass was weighed in this very state. */
+  readonly weighed: boolean
+}
+
+const scaleRange = (r: Range, by: number): MassRange => ({ low: r.low * by, likely: r.likely * by, high: r.high * by })
+
+/**
+ * Mass and centre of gravity of the potted plant in each state, from its dimensions and materials,
+ * or from one weighed number in a stated state. Of a weighing in one state the other states are
+ * found by the water between them; a dry weighing does not narrow that water.
+ */
+export function pottedMass(answers: Answers): Readonly<Record<State, PottedState>> {
+  const estimate = estimateStates(answers)
+  const mass = answers['weighed.mass']
+  if (mass === null) return estimate
+  const at = answers['weighed.state']
+  const states = STATES.map((state): [State, PottedState] => {
+    if (state === at) return [state, { ...estimate[state], mass: massRange(mass, mass, mass), weighed: true }]
+    const water = between(estimate[at].components, estimate[state].components)
+    const other = massRange(mass + water.low, mass + water.likely, mass + water.high)
+    const clipped = { low: Math.max(0, other.low), likely: Math.max(0, other.likely), high: Math.max(0, other.high) }
+    return [state, { ...estimate[state], mass: clipped }]
+  })
+  return Object.fromEntries(states) as Record<State, PottedState>
+}
+
+/** Water gained from one state to another; component by component, low with low and high with high. */
+function between(from: readonly Component[], to: readonly Component[]): MassRange {
+  return to.reduce((sum, c) => {
+    const before = from.find((f) => f.part === c.part)?.mass ?? NO_MASS
+    const gain = massRange(c.mass.low - before.low, c.mass.likely - before.likely, c.mass.high - before.high)
+    return addMass(sum, { ...gain, low: Math.min(gain.low, gain.likely), high: Math.max(gain.high, gain.likely) })
+  }, NO_MASS)
+}
+
+function estimateStates(answers: Answers): Record<State, PottedState> {
+  const shape = potShape(answers)
+  const material = POT_MATERIALS[answers['pot.material']]
+  const mix = POTTING_MIXES[answers['mix.kind']]
+  const weighedPot = answers['pot.emptyMass']
+  const pot: MassRange = weighedPot !== null
+    ? massRange(weighedPot, weighedPot, weighedPot)
+    : { low: shape.shell.low * material.density.low, likely: shape.shell.likely * material.density.likely, high: shape.shell.high * material.density.high }
+  const soaked: MassRange = { low: pot.low * (1 + material.uptake.low), likely: pot.likely * (1 + material.uptake.likely), high: pot.high * (1 + material.uptake.high) }
+  const watered = scaleRange(mix.watered, shape.mix.volume)
+  const weighedPlant = answers['plant.mass']
+  const share = PLANT_SHARE_OF_MIX
+  const plant: MassRange = weighedPlant !== null
+    ? massRange(weighedPlant, weighedPlant, weighedPlant)
+    : { low: share.low * watered.low, likely: share.likely * watered.likely, high: share.high * watered.high }
+  const headWater = shape.head.volume * WATER
+  const standing: MassRange = answers['pot.drainage'] === 'hole' ? NO_MASS : { low: answers['pot.drainage'] === 'none' ? headWater : 0, likely: headWater, high: headWater }
+  const plantCentre = metres(shape.height + PLANT_CENTRE_SHARE.value * answers['plant.height'])
+  const at = (state: State, potMass: MassRange, mixMass: MassRange, water: MassRange): PottedState => {
+    const components: Component[] = [
+      { part: 'pot', mass: potMass, centre: shape.shell.centroid },
+      { part: 'mix', mass: mixMass, centre: shape.mix.centroid },
+      { part: 'plant', mass: plant, centre: plantCentre },
+    ]
+    if (water.high > 0) components.push({ part: 'standingWater', mass: water, centre: shape.head.centroid })
+    const mass = components.reduce((sum, c) => addMass(sum, c.mass), NO_MASS)
+    const moment = components.reduce((sum, c) => sum + c.mass.high * c.centre, 0)
+    return { state, mass, centre: metres(mass.high > 0 ? moment / mass.high : shape.height / 2), components, weighed: false }
+  }
+  return {
+    dry: at('dry', pot, scaleRange(mix.dry, shape.mix.volume), NO_MASS),
+    watered: at('watered', soaked, watered, NO_MASS),
+    flooded: at('flooded', soaked, scaleRange(mix.flooded, shape.mix.volume), standing),
+  }
+}

@@ -1,0 +1,17 @@
+/** The states a potted plant is weighed and checked in. */
+export const STATES = ['dry', 'watered', 'flooded'] as const
+export type State = (typeof STATES)[number]
+
+/** A mass known as a range, kg. */
+export interface MassRange {
+  readonly low: number
+  readonly likely: number
+  readonly high: number
+}
+
+export const massRange = (low: number, likely: number, high: number): MassRange => {
+  const sorted = [low, likely, high].sort((a, b) => a - b)
+  return { low: sorted[0] as number, likely, high: sorted[2] as number }
+}
+export const addMass = (a: MassRange, b: MassRange): MassRange => ({ low: a.low + b.low, likely: a.likely + b.likely, high: a.high + b.high })
+export const NO_MASS: MassRange = { low: 0, likely: 0, high: 0 }

@@ -1,0 +1,30 @@
+import { metres, type Metres } from '../quantity/si'
+
+export interface SlidingSeatInput {
+  /** Radius at which the strands leave the pot, m. */
+  readonly leaveRadius: Metres
+  /** Radius of the base edge, m. */
+  readonly baseRadius: Metres
+  /** Free length from the hanging point to the leave point, and its height, m. */
+  readonly free: Metres
+  readonly rise: Metres
+}
+
+/**
+ * The sliding limit of the seat: how far above the leave points the centre of gravity may stand if
+ * three or more equal strands, hanging from one point, could run without friction over rim and base
+ * edge and the knot could shift. y = h q / (1 + q), q = a^2/(2 l b) - a^2/(2 l^2); inextensible
+ * strands. Derived by energy (eight unknowns: pose of the pot and place of the knot) and checked
+ * symbolically. Negative only if the free length is shorter than the base radius.
+ */
+export function slidingSeatLimit({ leaveRadius: a, baseRadius: b, free: l, rise: h }: SlidingSeatInput): Metres {
+  const q = (a * a) / (2 * l * b) - (a * a) / (2 * l * l)
+  return metres((h * q) / (1 + q))
+}
+
+/**
+ * The largest offset, as a share of the leave radius, that friction over rim and base can hold for
+ * one pair of opposite strands: e/a <= tanh(mu alpha), from tensions T e^(+-mu alpha) that must
+ * balance at the knot.
+ */
+export const noSlipOffset = (friction: number, turn: number): number => Math.tanh(friction * turn)

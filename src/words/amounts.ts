@@ -1,0 +1,37 @@
+import { POUND, STANDARD_GRAVITY } from '../quantity/si'
+
+// Numbers as a maker reads them: masses in kg and lb, lengths in mm, cm or m; three figures at most.
+
+const figures = (value: number, count: number): string => {
+  if (value === 0) return '0'
+  const digits = Math.max(0, count - 1 - Math.floor(Math.log10(Math.abs(value))))
+  return value.toFixed(Math.min(digits, 3)).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '')
+}
+
+/** A mass, kg and lb. @example massText(5.5) is '5.5 kg (12.1 lb)' */
+export const massText = (kilograms: number): string => `${figures(kilograms, 3)} kg (${figures(kilograms / POUND, 3)} lb)`
+
+/** A force as the mass that would pull as hard. */
+export const forceText = (newtons: number): string => massText(newtons / STANDARD_GRAVITY)
+
+/** A length in the unit a maker would use for its size. */
+export function lengthText(metres: number): string {
+  const size = Math.abs(metres)
+  if (size >= 1.5) return `${figures(metres, 3)} m`
+  if (size >= 0.3) return `${figures(metres * 100, 3)} cm`
+  return `${figures(metres * 1000, 3)} mm`
+}
+
+/** A share in whole per cent, rounded up so that it never looks better than it is. */
+export const percentText = (share: number): string => `${Math.ceil(share * 100 - 1e-9)} %`
+
+/** A time in the largest unit that keeps it readable. */
+export function timeText(seconds: number): string {
+  const units: readonly (readonly [number, string])[] = [[31557600, 'year'], [86400, 'day'], [3600, 'hour'], [60, 'minute'], [1, 'second']]
+  const [size, name] = units.find(([length]) => seconds >= length * 0.999) ?? [1, 'second']
+  const count = figures(seconds / size, 2)
+  return `${count} ${name}${count === '1' ? '' : 's'}`
+}
+
+/** A plain number with up to three figures. */
+export const numberText = (value: number): string => figures(value, 3)

@@ -1,0 +1,17 @@
+import type { Caution } from '../check/cautions'
+
+export const CAUTION_TEXTS: Readonly<Record<Caution, string>> = {
+  aidNotCertificate: 'This is an aid to judgement, not a certificate.',
+  localCodes: 'Local building codes and licensed practice come first.',
+  askLicensed: 'If you are not sure of the ceiling, the wall or the age of the house, ask someone licensed.',
+  hiddenServices: 'Before drilling, think of pipes and cables, and in older houses of asbestos and lead paint.',
+  testHang: 'Hang it for 24 h over a cushion first, and pull the fixing in place with one and a half times the load before the pot goes up.',
+  notOverBed: 'Nothing over a bed, a cot or a seat without the stricter reserve and a second tie.',
+  secondTie: 'People are beneath: add a second, independent tie from the ring to the building.',
+  children: 'Keep loops and fringe out of children’s and pets’ reach.',
+  headroom: 'Keep it above head height over ways and doors.',
+  heatAndSockets: 'Keep it clear of sprinklers, heaters, lamps, candles and sockets.',
+  takeDown: 'Take it down when wraps go slack or cord is frayed, thinned, stained or stretched.',
+  recheck: 'Look at every knot and at the fixing twice a year, and replace it on its date.',
+  notForPeople: 'Never for people, swings or hammocks.',
+}

@@ -1,0 +1,66 @@
+import type { Finding, FindingCode, Outcome } from '../check/finding'
+import { FIELD_WORDS } from './fields'
+import { forceText, lengthText, massText, numberText, timeText } from './amounts'
+
+type Words = { readonly [C in FindingCode]: (finding: Extract<Finding, { code: C }>) => string }
+
+const degrees = (value: number): string => `${Math.round(value)}°`
+
+const LEG_OUTCOME: Readonly<Record<Outcome, string>> = {
+  stays: 'If one leg goes, the pot stays up on the others.',
+  tips: 'If one leg goes, the pot tips and may slide out.',
+  falls: 'If one leg goes, the pot falls.',
+  unknown: 'What happens if one leg goes cannot be said until the cord is known.',
+}
+const STRAND_OUTCOME: Readonly<Record<Outcome, string>> = {
+  stays: 'If one strand goes, the pot stays up.',
+  tips: 'If one strand goes, the pot tips.',
+  falls: 'If one strand goes, the pot falls.',
+  unknown: 'What happens if one strand goes cannot be said until the cord is known.',
+}
+
+const FINDING_WORDS: Words = {
+  NO_POT_YET: () => 'No pot yet: what is shown is the hanger with the heaviest pot it may carry. Choose a pot, or weigh one watered, to check it.',
+  NO_HANGER_YET: () => 'No hanger yet: what is shown is the usual build. Say how yours will be made up to check it.',
+  ANSWER_NEEDED: ({ path, assumed }) => `${FIELD_WORDS[path].label} was not said; ${assumed} is only a guess. Answer it and the check can be trusted.`,
+  WEIGHED_STATE_ASSUMED: () => 'A weight was given without saying whether the pot was dry, just watered or standing in water; dry is taken, the safer answer.',
+  CORD_UNKNOWN: () => 'Nothing is known of the cord’s strength. Weigh 10 m of it and enter grams per metre with the fibre, or measure its diameter.',
+  CORD_BY_DIAMETER: ({ linearDensityKnown }) => linearDensityKnown
+    ? 'Grams per metre say nothing without the fibre: name the fibre. Until then the cord is known by its diameter only.'
+    : 'The cord is known by its diameter only, and cords of one diameter differ sixfold in strength. Weigh 10 m of it and enter grams per metre with the fibre.',
+  NATURAL_CORD_OUTDOORS_OVER_PEOPLE: () => 'Natural cord outdoors loses most of its strength in a season: never over people. Use polyester, or hang it elsewhere.',
+  NATURAL_CORD_OUTDOORS: () => 'Natural cord outdoors lasts one season: replace it every year.',
+  LEG_TOO_SHORT: ({ strand, least }) => `The legs are too short to close under this pot: each runs ${lengthText(strand)} from ring to gathering knot and needs more than ${lengthText(least)}. Make the hanger longer or the pot smaller.`,
+  LEG_ANGLE_WIDE: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical: shallow legs multiply the load. Make the hanger longer.`,
+  LEG_ANGLE_REFUSED: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical; beyond 75° no number can be trusted. Make the hanger longer.`,
+  SLING_UNSTABLE: () => 'The pot does not rest upright in these legs: it turns over. Spread the legs further or lower the pot’s weight.',
+  SLING_LOST_SUPPORT: () => 'Fewer than three legs carry: the pot is not held.',
+  SLING_NOT_CONVERGED: () => 'The forces in the legs could not be found, so nothing is said of them. Change the lengths a little and look again.',
+  NEARLY_SLACK: ({ legs, millimetres }) => `${millimetres} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
+  LOW_OVERALL_FACTOR: ({ factor, least }) => `Its strands when new bear ${numberText(factor)} times the watered load; guidance for fibre rope asks for ${least} to 12, so this is “just holds” at best.`,
+  SEAT_LOCKED: () => 'The pot stands higher than bare strands could hold; the cradle’s first knots, tied between the legs on the pot’s side, keep it from tipping.',
+  SEAT_ON_FRICTION: () => 'The pot stands higher than smooth strands could hold; only friction keeps it from tipping. Tie the cradle’s first knots on the pot’s side.',
+  SEAT_SLIDES: () => 'The pot stands too high in its seat: the strands can slide and it tips out. Tie the cradle’s first knots between the legs on the pot’s side.',
+  SEAT_TOPPLES: () => 'The pot is on the edge of toppling even if no strand slides. Make it lower or spread the legs.',
+  CRADLE_UNDER_BASE: ({ first, least }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, still under the base; they hold the side of this pot from ${lengthText(least)} on.`,
+  CRADLE_ABOVE_RIM: ({ first, most }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, above the rim; they hold the side of this pot up to ${lengthText(most)}.`,
+  GRIP_UNTESTED: ({ testMass }) => `No published test of a gathering knot exists, so its grip is only reckoned. Hang ${massText(testMass)} in it for 24 h over a cushion with the strands marked where they leave the wraps; a slip under 3 mm settles it.`,
+  TEST_HANG_TOO_SHORT: ({ time, least }) => `The test hang lasted ${timeText(time)}; it counts from ${timeText(least)}.`,
+  TEST_HANG_SLIPPED: ({ slip, most }) => `The strands slipped ${lengthText(slip)} in the test hang, or the slip was not measured; it counts below ${lengthText(most)}. Tie the knot tighter, with more wraps, and test again.`,
+  RING_UNRATED: () => 'A wooden ring cannot be reckoned: it breaks across the grain where nobody can see. Use a metal ring, or one with a rating.',
+  RING_MAY_OPEN: ({ force }) => `At ${forceText(force)} the ring may open slightly; it does not give way.`,
+  HOOK_OPEN_OVER_PEOPLE: () => 'Over people an open hook is refused: a bump can lift the hanger out. Use a closed eye, or a hook with a latch or carabiner.',
+  SUBSTRATE_UNKNOWN: () => 'What the hook is fixed into is not known. Find out whether there is a timber joist: tap, look from above, use a joist finder, or ask someone licensed.',
+  PLASTERBOARD_REFUSED: () => 'A plasterboard ceiling alone is refused for a lasting load overhead. Fix into a joist, or into a timber laid across two joists.',
+  MASONRY_NEEDS_RATING: () => 'In concrete, brick or block the plug decides. Enter the rating on its packet for that material, pulled straight out.',
+  PENETRATION_TOO_SHORT: ({ given, least }) => `Only ${lengthText(given)} of thread is in the timber; below ${lengthText(least)} a screw must not be counted on.`,
+  PULL_IN_PLACE: ({ mass }) => `One screw overhead is trusted less until it was pulled: hang or pull ${massText(mass)} on it in place, then enter that.`,
+  STRAND_PARTS_AND_FALLS: () => 'People are beneath, and with one strand gone nothing carries: use more strands in each leg.',
+  REDUNDANCY_LEG: ({ outcome }) => LEG_OUTCOME[outcome],
+  REDUNDANCY_STRAND: ({ outcome }) => STRAND_OUTCOME[outcome],
+  UNKNOWN_KEYS: ({ names }) => `The file has entries this version does not know; they are kept: ${names.join(', ')}.`,
+}
+
+/** The sentence for a finding. */
+export const findingText = (finding: Finding): string => (FINDING_WORDS[finding.code] as (f: Finding) => string)(finding)
+export const FINDING_CODES_WITH_WORDS = Object.keys(FINDING_WORDS)

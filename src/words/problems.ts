@@ -1,0 +1,56 @@
+import { formatSi } from '../quantity/formatSi'
+import type { QuantityProblem } from '../quantity/quantityProblem'
+import type { AllowedRange, FieldProblem, FileProblem, InputProblem } from '../hanger/problem'
+import { FIELD_WORDS } from './fields'
+
+const list = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`)
+
+const QUANTITY_WORDS: { readonly [C in QuantityProblem['code']]: (problem: Extract<QuantityProblem, { code: C }>) => string } = {
+  EMPTY: () => 'nothing was given',
+  NOT_A_NUMBER: ({ text }) => `“${text}” is not a number`,
+  NO_UNIT: ({ allowed }) => `the unit is missing: write ${list(allowed)} after the number`,
+  UNKNOWN_UNIT: ({ unit, allowed, suggestion }) => `“${unit}” is not a unit it knows here${suggestion === null ? '' : ` (did you mean ${suggestion}?)`}: write ${list(allowed)}`,
+  WRONG_KIND: ({ unit, unitKind, askedKind, hint }) => `“${unit}” is a unit of ${KIND_WORDS[unitKind] ?? unitKind}, and ${KIND_WORDS[askedKind] ?? askedKind} is asked${hint === null ? '' : `: write ${hint}`}`,
+  AMBIGUOUS_NUMBER: ({ text, readings }) => `“${text}” can be read as ${readings[0]} or ${readings[1]}: write it without a group mark, or with a decimal point`,
+  TRAILING_TEXT: ({ text }) => `“${text}” after the unit cannot be read`,
+  TOO_LONG: () => 'the text is too long',
+  NOT_FINITE: () => 'the number is too large',
+  NOT_WHOLE: () => 'a whole number is asked',
+  PART_TOO_LARGE: ({ text, unit, below }) => `in “${text}” the ${unit} must stay below ${below}`,
+  DIVISION_BY_ZERO: () => 'a fraction cannot have zero below the line',
+}
+
+const KIND_WORDS: Readonly<Record<string, string>> = {
+  length: 'length', mass: 'mass', force: 'force', linearDensity: 'mass per length', time: 'time', count: 'a plain number', angle: 'angle', speed: 'speed', volume: 'volume',
+  density: 'density', number: 'a plain number', pressure: 'pressure',
+}
+
+const FILE_WORDS: { readonly [C in FileProblem['code']]: (problem: Extract<FileProblem, { code: C }>) => string } = {
+  NOT_JSON: ({ detail }) => `This is not a hanger file: it cannot be read as JSON (${detail}).`,
+  NOT_A_HANGER_FILE: ({ found }) => `This is not a hanger file: "format" should be "strandwise-hanger" and is ${found}.`,
+  NEWER_VERSION: ({ version }) => `This hanger file is of version ${version}, made by a newer Strandwise; this one reads version 1.`,
+  BAD_VERSION: ({ found }) => `This is not a hanger file: "version" should be a whole number from 1 and is ${found}.`,
+  BAD_NAME: ({ found }) => `The name should be a text of at most 200 characters and is ${found}.`,
+  NOT_TEXT: ({ path, found }) => `“${path}” should be a text with its unit, such as "3 mm", and is ${found}.`,
+}
+
+const FIELD_PROBLEM_WORDS: { readonly [C in FieldProblem['code']]: (problem: Extract<FieldProblem, { code: C }>) => string } = {
+  BAD_QUANTITY: ({ path, given, why, allowed }) => `${FIELD_WORDS[path].label}: given “${given}”, but ${quantityText(why)}. Allowed: ${allowedText(allowed)}.`,
+  OUT_OF_RANGE: ({ path, given, allowed }) => `${FIELD_WORDS[path].label}: given “${given}”, which is outside the allowed ${allowedText(allowed)}.`,
+  NOT_A_CHOICE: ({ path, given, choices }) => `${FIELD_WORDS[path].label}: given “${given}”. Allowed: ${list(choices)}.`,
+  CONFLICT: ({ path, given, other, otherText }) => path.endsWith('fillGap') || path.endsWith('fringe')
+    ? `${FIELD_WORDS[path].label}: given ${given}, but it must stay below “${FIELD_WORDS[other].label}”, ${otherText}.`
+    : `${FIELD_WORDS[path].label}: given ${given}, but it must be more than “${FIELD_WORDS[other].label}”, ${otherText}.`,
+}
+
+const quantityText = (problem: QuantityProblem): string => (QUANTITY_WORDS[problem.code] as (p: QuantityProblem) => string)(problem)
+const allowedText = ({ unit, min, max }: AllowedRange): string => `${formatSi(min, unit)} to ${formatSi(max, unit)}`
+
+const isFileProblem = (problem: InputProblem): problem is FileProblem => Object.hasOwn(FILE_WORDS, problem.code)
+
+/** The sentence for a problem with a hanger file or one of its fields: which field, what was given, what is allowed. */
+export function problemText(problem: InputProblem): string {
+  return isFileProblem(problem)
+    ? (FILE_WORDS[problem.code] as (p: FileProblem) => string)(problem)
+    : (FIELD_PROBLEM_WORDS[problem.code] as (p: FieldProblem) => string)(problem)
+}
