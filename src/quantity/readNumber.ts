@@ -18,14 +18,14 @@ export interface FoundNumber {
 
 /** Why none was found. For an ambiguous number: both readings, and the place just after it. */
 export type NumberFault =
-  | { readonly ok: false, readonly code: 'NOT_A_NUMBER' | 'DIVISION_BY_ZERO' | 'NOT_FINITE' }
+  | { readonly ok: false, readonly code: 'NOT_A_NUMBER' | 'DIVISION_BY_ZERO' }
   | { readonly ok: false, readonly code: 'AMBIGUOUS_NUMBER', readonly readings: readonly [string, string], readonly end: number }
 
 const NOT_A_NUMBER: NumberFault = { ok: false, code: 'NOT_A_NUMBER' }
 const FRACTION = /(\d+)\/(\d+)/y
 const EXPONENT = /[eE]([+-]?\d+)/y
 const MORE_DIGITS = / ?[\d.,/]/y
-/** More than any quantity needs, and little enough to compute with at once. */
+/** With the 60 characters of a quantity, ten to this power is beyond every double and its inverse below. */
 const LARGEST_EXPONENT = 999
 
 /**
@@ -57,10 +57,8 @@ export function readNumber(text: string, start: number): FoundNumber | NumberFau
   }
   const power = matchAt(EXPONENT, text, numeral.end)
   if (power === null) return decimal(text, numeral, numeral.end, 0)
-  const exponent = Number(power[1])
-  return Math.abs(exponent) > LARGEST_EXPONENT
-    ? { ok: false, code: 'NOT_FINITE' }
-    : decimal(text, numeral, numeral.end + power[0].length, exponent)
+  const exponent = Math.min(Math.max(Number(power[1]), -LARGEST_EXPONENT), LARGEST_EXPONENT)
+  return decimal(text, numeral, numeral.end + power[0].length, exponent)
 }
 
 function decimal(text: string, numeral: Numeral, end: number, exponent: number): FoundNumber | NumberFault {
