@@ -1,0 +1,97 @@
+import { newtonStep } from '../linear/cholesky'
+import { evaluate } from './energy'
+import { copyPoint, newPoint, type Point } from './point'
+import { movePose } from './pose'
+import type { Scene } from './scene'
+
+const MOST_STEPS = 250
+/** Smallest shift, as a share of the legs' stiffness: enough to bridge an exact zero mode, too small to slow the others. */
+const LEAST_SHIFT = 1e-12
+/** From this share on the shift grows slowly; below it is only a search for the right order of size. */
+const COARSE_SHIFT = 1e-4
+/** Longest step: share of the legs' mean length, and turn in rad. */
+const LONGEST_MOVE = 0.2
+const LONGEST_TURN = 0.5
+/** Where a step promises less than this share of the energy, differences of energy are rounding. */
+const ROUNDING_SHARE = 1e-10
+/** Imbalance, as a share of the weight, at which the search ends; rounding may end it earlier, at ROUNDING ulps of the stiffnesses. */
+const BALANCED = 1e-11
+const ROUNDING = 200
+
+export interface Descent {
+  readonly converged: boolean
+  readonly iterations: number
+  /** Whether a place with falling curvature was met on the way. */
+  readonly bent: boolean
+}
+
+const trial = newPoint()
+const step = new Float64Array(6)
+
+export const norm = (v: Float64Array): number => Math.sqrt(v[0]! ** 2 + v[1]! ** 2 + v[2]! ** 2 + v[3]! ** 2 + v[4]! ** 2 + v[5]! ** 2)
+
+/** Imbalance, N, below which the rounding of the legs' lengths leaves nothing to improve. */
+export const roundingFloor = ({ pull }: Scene): number => ROUNDING * Number.EPSILON * pull
+
+/**
+ * Slides the pot from where `here` stands to the nearest minimum of energy by damped Newton steps
+ * (Levenberg and Marquardt's shift, steered by the ratio of won to promised energy). `here` must be
+ * evaluated and holds the place reached.
+ *
+ * Started exactly on a saddle it stays there; the eigenvalues tell (stability.ts).
+ */
+export function minimise(scene: Scene, here: Point): Descent {
+  const { weight, stiffness, ell } = scene
+  const goal = BALANCED * weight
+  const floor = roundingFloor(scene)
+  const least = LEAST_SHIFT * stiffness
+  let shift = least
+  let bent = false
+  let size = norm(here.gradient)
+  for (let iterations = 0; iterations < MOST_STEPS; iterations++) {
+    if (!(size > goal)) return { converged: size <= goal, iterations, bent }
+    while (!newtonStep(6, here.hessian, shift, here.gradient, step)) {
+      if (!Number.isFinite(size) || !(shift < Infinity)) return { converged: false, iterations, bent }
+      shift = Math.max(least, shift * (shift < COARSE_SHIFT * stiffness ? 100 : 4))
+      bent ||= shift > 1e-7 * stiffness
+    }
+    const length = capStep(scene)
+    const promised = promise(here)
+    movePose(here.pose, step, ell, trial.pose)
+    evaluate(scene, trial)
+    const trialSize = norm(trial.gradient)
+    const atFloor = promised < ROUNDING_SHARE * Math.abs(here.energy)
+    const ratio = atFloor ? (trialSize < size ? 1 : -1) : (here.energy - trial.energy) / promised
+    if (ratio > 1e-4) {
+      copyPoint(trial, here)
+      size = trialSize
+      if (ratio > 0.75) shift = Math.max(least, shift / 10)
+      else if (ratio < 0.25) shift *= 4
+    } else {
+      if (atFloor && size <= floor) return { converged: true, iterations, bent }
+      // A step of half this length needs about the stiffness met along it as shift.
+      shift = Math.max(4 * shift, size / length)
+    }
+  }
+  return { converged: size <= floor, iterations: MOST_STEPS, bent }
+}
+
+/** Shortens the step to the longest allowed; its length. */
+function capStep({ size, ell }: Scene): number {
+  const move = Math.sqrt(step[0]! ** 2 + step[1]! ** 2 + step[2]! ** 2)
+  const turn = Math.sqrt(step[3]! ** 2 + step[4]! ** 2 + step[5]! ** 2)
+  const share = Math.min(1, (LONGEST_MOVE * size) / move, (LONGEST_TURN * ell) / turn)
+  if (share < 1) for (let i = 0; i < 6; i++) step[i]! *= share
+  return share * Math.sqrt(move * move + turn * turn)
+}
+
+/** Energy that the step should win by the quadratic model. */
+function promise({ gradient: g, hessian: H }: Point): number {
+  let won = 0
+  for (let a = 0; a < 6; a++) {
+    let Hs = 0
+    for (let b = 0; b < 6; b++) Hs += H[6 * a + b]! * step[b]!
+    won -= step[a]! * (g[a]! + 0.5 * Hs)
+  }
+  return won
+}
