@@ -1,4 +1,5 @@
 import { addOuter, type Point } from './point'
+import type { Pose } from './pose'
 import type { SceneContact, SceneWall } from './scene'
 
 /** Below this square of the sine between axis and wall normal a circle lies flat on the wall and its edge has no direction. */
@@ -20,7 +21,7 @@ const turnOfAxis = new Float64Array(6)
  * s = n.(p + b) + r sqrt(1 - (n.a)^2) - d, at most zero when free;
  * slope = [n ; b x n + f1 a x n], w = n.a, f1 = -r w / sqrt(1 - w^2). (Textbook statics.)
  */
-export function measureGap(wall: SceneWall, contact: SceneContact, ell: number, { pose: { p, R } }: Point, to: Gap): void {
+export function measureGap(wall: SceneWall, contact: SceneContact, ell: number, { p, R }: Pose, to: Gap): void {
   const [nx, ny, nz] = wall.n
   const { x, y, z, r } = contact
   const bx = R[0]! * x + R[1]! * y + R[2]! * z
@@ -53,7 +54,7 @@ export function addContacts(wall: SceneWall, ell: number, point: Point): void {
   const { R } = point.pose
   for (let i = 0; i < contacts.length; i++) {
     const contact = contacts[i]!
-    measureGap(wall, contact, ell, point, gap)
+    measureGap(wall, contact, ell, point.pose, gap)
     const given = force[i]!
     const N = Math.max(0, given + penalty * gap.s)
     point.energy += penalty > 0 ? (N * N - given * given) / (2 * penalty) : given * gap.s

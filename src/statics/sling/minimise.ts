@@ -14,7 +14,7 @@ const LONGEST_MOVE = 0.2
 const LONGEST_TURN = 0.5
 /** Where a step promises less than this share of the energy, differences of energy are rounding. */
 const ROUNDING_SHARE = 1e-10
-/** Imbalance, as a share of the weight, at which the search ends; rounding may end it earlier, at ROUNDING ulps of the stiffnesses. */
+/** Imbalance, as a share of the weight, that counts as none; rounding may leave more, ROUNDING ulps of the stiffnesses. */
 const BALANCED = 1e-11
 const ROUNDING = 200
 
@@ -30,19 +30,21 @@ const step = new Float64Array(6)
 
 export const norm = (v: Float64Array): number => Math.sqrt(v[0]! ** 2 + v[1]! ** 2 + v[2]! ** 2 + v[3]! ** 2 + v[4]! ** 2 + v[5]! ** 2)
 
+/** Imbalance, N, that counts as balance. */
+export const balanceGoal = ({ weight }: Scene): number => BALANCED * weight
+
 /** Imbalance, N, below which the rounding of the legs' lengths leaves nothing to improve. */
 export const roundingFloor = ({ pull }: Scene): number => ROUNDING * Number.EPSILON * pull
 
 /**
  * Slides the pot from where `here` stands to the nearest minimum of energy by damped Newton steps
  * (Levenberg and Marquardt's shift, steered by the ratio of won to promised energy). `here` must be
- * evaluated and holds the place reached.
+ * evaluated and holds the place reached. `goal`: imbalance, N, at which the search ends.
  *
  * Started exactly on a saddle it stays there; the eigenvalues tell (stability.ts).
  */
-export function minimise(scene: Scene, here: Point): Descent {
-  const { weight, stiffness, ell } = scene
-  const goal = BALANCED * weight
+export function minimise(scene: Scene, here: Point, goal: number): Descent {
+  const { stiffness, ell } = scene
   const floor = roundingFloor(scene)
   const least = LEAST_SHIFT * stiffness
   let shift = least
@@ -73,7 +75,7 @@ export function minimise(scene: Scene, here: Point): Descent {
       shift = Math.max(4 * shift, size / length)
     }
   }
-  return { converged: size <= floor, iterations: MOST_STEPS, bent }
+  return { converged: size <= Math.max(goal, floor), iterations: MOST_STEPS, bent }
 }
 
 /** Shortens the step to the longest allowed; its length. */

@@ -1,5 +1,5 @@
 import { evaluate } from './energy'
-import { minimise, type Descent } from './minimise'
+import { balanceGoal, minimise, type Descent } from './minimise'
 import type { Point } from './point'
 import { copyPose, type Pose } from './pose'
 import type { Scene } from './scene'
@@ -14,9 +14,10 @@ const MOST_STAGES = 40
  * enough to stretch visibly, then stiffer and stiffer from where it came to rest, up to the true ones.
  */
 export function findRest(scene: Scene, start: Pose, here: Point): Descent {
+  const goal = balanceGoal(scene)
   copyPose(start, here.pose)
   evaluate(scene, here)
-  const direct = minimise(scene, here)
+  const direct = minimise(scene, here, goal)
   if (direct.converged) return direct
   const truly = scene.k
   let limit = scene.weight / (scene.legs * SOFT_STRETCH * scene.size)
@@ -27,7 +28,7 @@ export function findRest(scene: Scene, start: Pose, here: Point): Descent {
     const last = stage === MOST_STAGES || soft.every((k, i) => k === truly[i])
     scene.k = last ? truly : soft
     evaluate(scene, here)
-    const descent = minimise(scene, here)
+    const descent = minimise(scene, here, goal)
     iterations += descent.iterations
     bent ||= descent.bent
     if (last) return { converged: descent.converged, iterations, bent }

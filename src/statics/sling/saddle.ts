@@ -1,12 +1,11 @@
 import { newtonStep } from '../linear/cholesky'
 import { evaluate } from './energy'
-import { norm, roundingFloor } from './minimise'
+import { balanceGoal, norm, roundingFloor } from './minimise'
 import { copyPoint, newPoint, type Point } from './point'
 import { copyPose, movePose, type Pose } from './pose'
 import type { Scene } from './scene'
 
 const MOST_STEPS = 100
-const BALANCED = 1e-11
 /** A turn longer than this in one step, rad, leaves the balance that is looked for. */
 const LONGEST_TURN = 0.2
 
@@ -21,13 +20,14 @@ const slope = new Float64Array(6)
  * that a pot would leave. True if `here` holds a balance.
  */
 export function findBalance(scene: Scene, start: Pose, here: Point): boolean {
-  const { weight, stiffness, ell } = scene
+  const { stiffness, ell } = scene
+  const goal = balanceGoal(scene)
   copyPose(start, here.pose)
   evaluate(scene, here)
   const least = (1e-9 * stiffness) ** 2
   let shift = least
   let size = norm(here.gradient)
-  for (let i = 0; i < MOST_STEPS && size > BALANCED * weight; i++) {
+  for (let i = 0; i < MOST_STEPS && size > goal; i++) {
     const { hessian: H, gradient: g } = here
     for (let a = 0; a < 6; a++) {
       slope[a] = 0
@@ -57,5 +57,5 @@ export function findBalance(scene: Scene, start: Pose, here: Point): boolean {
       shift *= 10
     }
   }
-  return size <= Math.max(BALANCED * weight, roundingFloor(scene))
+  return size <= Math.max(goal, roundingFloor(scene))
 }

@@ -1,13 +1,13 @@
 import { balanceAt } from './balance'
-import { newPoint } from './point'
+import { newPoint, type Point } from './point'
 import { newPose, type Pose } from './pose'
-import { findRest } from './rest'
 import type { Balance, SlingInput, SlingRestStatus, SlingResult } from './result'
-import { norm } from './minimise'
+import { findRest } from './rest'
 import { findBalance } from './saddle'
-import { sceneOf, type Scene } from './scene'
+import { sceneOf, sceneWallOf, type Scene, type SceneWall } from './scene'
 import { hangUpright } from './start'
 import { slingError } from './validate'
+import { clearOf, leanOn } from './wall'
 
 const LEAST_CARRYING = 3
 /** A balance turned less than this from the upright start counts as the upright position, cosine of 1 degree. */
@@ -19,24 +19,31 @@ const start = newPose()
 
 /**
  * Where a rigid pot on elastic strands comes to rest, what each strand then carries, and whether the
- * rest is stable. Least energy from an upright start; see energy.ts for the model.
+ * rest is stable. Least energy from an upright start; see energy.ts for the model and result.ts for
+ * units and signs.
+ *
+ * UNSTABLE: the balance found, or an upright one passed on the way, would not last, or the pot ends on
+ * its side or upside down; the position it would fall into is not shown.
  */
 export function solveSling(input: SlingInput): SlingResult {
   const error = slingError(input)
   if (error !== null) return { status: 'ERROR', error }
   const scene = sceneOf(input)
+  const wall = sceneWallOf(input)
   hangUpright(scene, start)
-  const { converged, iterations, bent } = findRest(scene, start, here)
-  const residualRel = residual(scene)
-  if (!converged) return { status: 'NOT_CONVERGED', residualRel: Number.isFinite(residualRel) ? residualRel : null, iterations }
-  const balance = balanceAt(scene, here, [], [])
-  const effort = { residualRel, iterations }
+  const free = findRest(scene, start, here)
+  const touch = wall === null || (free.converged && clearOf(scene, wall, here.pose)) ? null : leanOn(scene, wall, free.converged ? here.pose : start, here)
+  const converged = touch === null ? free.converged : touch.converged
+  const effort = { residualRel: residual(scene, here), iterations: free.iterations + (touch?.iterations ?? 0) }
+  if (!converged) return { status: 'NOT_CONVERGED', residualRel: Number.isFinite(effort.residualRel) ? effort.residualRel : null, iterations: effort.iterations }
+  const forces = touch?.forces ?? wall?.contacts.map(() => 0) ?? []
+  const balance = balanceAt(scene, here, forces, touch?.slopes ?? [])
   const carrying = balance.slack.filter((slack) => !slack).length
   if (carrying < LEAST_CARRYING) return { status: 'LOST_SUPPORT', ...balance, ...effort }
   if (!balance.stable) return { status: 'UNSTABLE', stable: false, upright: balance, ...effort }
   const fallen = balance.R[2][2] <= 0
-  if (bent || fallen) {
-    const upright = unstableUpright(scene)
+  if (free.bent || fallen) {
+    const upright = unstableUpright(scene, wall)
     if (upright !== null || fallen) return { status: 'UNSTABLE', stable: false, upright, ...effort }
   }
   return { status: restStatus(balance), ...balance, ...effort }
@@ -47,9 +54,12 @@ function restStatus({ slack, zeroIsSymmetry }: Balance): SlingRestStatus {
   return zeroIsSymmetry ? 'OK_NEUTRAL_TWIST' : 'OK'
 }
 
-function unstableUpright(scene: Scene): Balance | null {
+/** The balance near the upright start that would not last; null if there is none, or only one that reaches into the wall. */
+function unstableUpright(scene: Scene, wall: SceneWall | null): Balance | null {
+  scene.wall = null
   if (!findBalance(scene, start, other) || !isUpright(other.pose)) return null
-  const balance = balanceAt(scene, other, [], [])
+  if (wall !== null && !clearOf(scene, wall, other.pose)) return null
+  const balance = balanceAt(scene, other, wall?.contacts.map(() => 0) ?? [], [])
   return balance.stable ? null : balance
 }
 
@@ -57,8 +67,6 @@ function unstableUpright(scene: Scene): Balance | null {
 const isUpright = ({ R }: Pose): boolean => R[0]! + R[4]! + R[8]! >= 1 + 2 * UPRIGHT
 
 /** Force over weight, or moment over weight times ell, whichever is greater. */
-function residual({ weight }: Scene): number {
-  const [fx, fy, fz, mx, my, mz] = here.gradient as unknown as readonly [number, number, number, number, number, number]
-  return Math.max(Math.hypot(fx, fy, fz), Math.hypot(mx, my, mz)) / weight
+function residual({ weight }: Scene, { gradient: g }: Point): number {
+  return Math.max(Math.hypot(g[0]!, g[1]!, g[2]!), Math.hypot(g[3]!, g[4]!, g[5]!)) / weight
 }
-void norm
