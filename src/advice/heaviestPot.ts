@@ -27,12 +27,15 @@ export function heaviestPot(document: HangerDocument): HeaviestPot | null {
     const check = checkPatched(document, weighedPatch(mass))
     return check !== null && holds(check) ? check : null
   }
-  let best = at(LEAST)
-  if (best === null) return null
-  let low = LEAST
-  let high = MOST
-  const most = at(MOST)
-  if (most !== null) return { watered: MOST, check: most }
+  // A coarse scan first: the heaviest of its steps that holds, and the next one, which does not.
+  const steps: number[] = []
+  for (let mass = LEAST; mass < MOST; mass *= 2) steps.push(mass)
+  steps.push(MOST)
+  const found = steps.map((mass) => ({ mass, check: at(mass) })).findLast((step) => step.check !== null)
+  if (!found?.check) return null
+  let best = found.check
+  let low = found.mass
+  let high = steps[steps.indexOf(found.mass) + 1] ?? MOST
   while (high - low > CLOSE) {
     const middle = (low + high) / 2
     const check = at(middle)

@@ -16,7 +16,8 @@ export interface Redundancy {
 export function redundancy(solved: Solved): Redundancy {
   const { slings } = solved
   if (slings === null) return { leg: 'unknown', strand: 'unknown' }
-  return { leg: legGone(solved, slings.legParted, slings.legPartedSudden), strand: strandGone(solved, slings.watered) }
+  const leg = legGone(solved, slings.legParted, slings.legPartedSudden)
+  return { leg, strand: strandGone(solved, slings.watered, leg) }
 }
 
 /** What one leg may carry in an accident, with some of its strands gone; null if the cord is not known. */
@@ -39,9 +40,11 @@ function legGone(solved: Solved, after: CaseSling, sudden: CaseSling): Outcome {
   return tilt > TIPS_ABOVE ? 'tips' : 'stays'
 }
 
-function strandGone(solved: Solved, intact: CaseSling): Outcome {
+/** Where the rest of the leg cannot carry its share, the strand takes the leg with it. */
+function strandGone(solved: Solved, intact: CaseSling, legGoes: Outcome): Outcome {
   const left = weakestSection(legSections(solved.hanger.answers, 1)).effective
   const allowed = allowedInAccident(solved, 'strandParted', 1)
-  if (intact.tension === null || allowed === null) return left > 0 ? 'unknown' : 'falls'
-  return left > 0 && intact.tension <= allowed ? 'stays' : 'falls'
+  if (left === 0) return legGoes
+  if (intact.tension === null || allowed === null) return 'unknown'
+  return intact.tension <= allowed ? 'stays' : legGoes
 }

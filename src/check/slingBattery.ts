@@ -62,18 +62,20 @@ export function solveBattery(input: BatteryInput): CaseSling {
   const between = Math.PI / legs
   const drawn = solveSling(slingInput(input, input.stiffness, onAxis, level))
   const others: SlingResult[] = []
+  const uneven: SlingResult[] = []
   if (offset > 0) {
     others.push(
       solveSling(slingInput(input, input.stiffness, [offset, 0, centre], level)),
       solveSling(slingInput(input, input.stiffness, [offset * Math.cos(between), offset * Math.sin(between), centre], level)),
     )
   }
-  if (tolerance > 0) others.push(...lengthPatterns(legs, tolerance).map((longer) => solveSling(slingInput(input, input.bedded, onAxis, longer))))
-  const all = [drawn, ...others]
-  const trouble = all.map(troubleOf).find((t) => t !== 'none') ?? 'none'
+  if (tolerance > 0) uneven.push(...lengthPatterns(legs, tolerance).map((longer) => solveSling(slingInput(input, input.bedded, onAxis, longer))))
+  // Legs of unequal length may leave two legs carrying: the slack ones are millimetres away and catch
+  // the pot, so only a solve without any balance is trouble there.
+  const trouble = [drawn, ...others].map(troubleOf).find((t) => t !== 'none') ?? (uneven.some((s) => tensionsOf(s).length === 0) ? 'not converged' : 'none')
   const weight = input.mass * STANDARD_GRAVITY
   const floor = weight / (Math.min(legs, COUNTED_LEGS) * Math.cos(path.angle))
-  const tensions = trouble === 'none' ? all.map((s) => Math.max(...tensionsOf(s))) : null
+  const tensions = trouble === 'none' ? [drawn, ...others, ...uneven].map((s) => Math.max(...tensionsOf(s))) : null
   const solvedTension = tensions === null ? null : Math.max(...tensions)
   const slackBelow = (NEARLY_SLACK * weight) / legs
   return {
@@ -82,12 +84,16 @@ export function solveBattery(input: BatteryInput): CaseSling {
     solvedTension,
     floor,
     sum: troubleOf(drawn) === 'none' ? tensionsOf(drawn).reduce((a, b) => a + b, 0) : null,
-    nearlySlack: Math.max(0, ...others.map((s) => tensionsOf(s).filter((t) => t < slackBelow).length)),
+    nearlySlack: Math.max(0, ...uneven.map((s) => tensionsOf(s).filter((t) => t < slackBelow).length)),
     trouble,
   }
 }
 
-export const tensionsOf = (sling: SlingResult): readonly number[] => ('T' in sling ? sling.T : [])
+/** Tensions of the balance a solve found, stable or not; none if it found none. */
+export function tensionsOf(sling: SlingResult): readonly number[] {
+  if ('T' in sling) return sling.T
+  return sling.status === 'UNSTABLE' && sling.upright !== null ? sling.upright.T : []
+}
 
 /** What keeps a solve from counting as a stable rest. */
 export function troubleOf(sling: SlingResult): CaseSling['trouble'] {

@@ -17,10 +17,10 @@ import type { CaseLoad, CaseSling, Solved } from './solved'
 
 /** How much higher the centre of gravity is taken, and how much softer the legs, in the seat's margin. */
 export const CENTRE_MARGIN = 0.02
-const SOFT = 0.5
+export const SOFT = 0.5
 
 /** Axial stiffness of a leg at its first load: its carrying strands side by side. */
-function legStiffness(answers: Answers): number {
+export function legStiffness(answers: Answers): number {
   const strands = answers['make.strands'] * (answers['make.build'] === 'plain' ? 1 : FILLER_SHARE.value)
   return strands * strandStiffness(answers)
 }

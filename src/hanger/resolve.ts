@@ -72,7 +72,7 @@ function assume(path: FieldPath, field: Field, values: Readonly<Record<string, n
   const { from, unit, basis, source } = field.default
   const rule = from((earlier) => values[earlier] as number)
   // A rule may leave the field's own range where another field is extreme.
-  const value = Math.min(field.max, Math.max(field.min, rule))
+  const value = Math.min(field.max, Math.max(field.min, field.kind === 'length' ? Math.round(rule * 1000) / 1000 : rule))
   return { value, assumed: { path, text: formatSi(value, unit), basis, source } }
 }
 

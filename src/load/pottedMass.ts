@@ -8,6 +8,7 @@ import { potShape } from './potShape'
 import { addMass, massRange, NO_MASS, STATES, type MassRange, type State } from './states'
 
 export const WATER = 1000
+const LEAST_SOLID_SHARE = 0.1
 
 /** One component of a potted plant in one state: its mass and the height of its centre above the base. */
 export interface Component {
@@ -43,7 +44,9 @@ export function pottedMass(answers: Answers): Readonly<Record<State, PottedState
     if (state === at) return [state, { ...estimate[state], mass: massRange(mass, mass, mass), weighed: true }]
     const water = between(estimate[at].components, estimate[state].components)
     const other = massRange(mass + water.low, mass + water.likely, mass + water.high)
-    const clipped = { low: Math.max(0, other.low), likely: Math.max(0, other.likely), high: Math.max(0, other.high) }
+    // A weighing lighter than the water the drawn pot would hold says the pot is smaller: something solid is left.
+    const least = LEAST_SOLID_SHARE * mass
+    const clipped = { low: Math.max(least, other.low), likely: Math.max(least, other.likely), high: Math.max(least, other.high) }
     return [state, { ...estimate[state], mass: clipped }]
   })
   return Object.fromEntries(states) as Record<State, PottedState>

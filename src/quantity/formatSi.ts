@@ -1,26 +1,25 @@
 import { exactRatio } from './exactRatio'
-import { findUnit } from './findUnit'
-import type { QuantityKind } from './quantityKind'
+import { unitOf } from './findUnit'
 import { divideRatios, ratio } from './ratio'
 import { floorLog10, roundToDecimals, trimDecimal } from './roundRatio'
 import { unitName } from './unitName'
+import type { UnitSymbol } from './units'
 import { writeDecimal } from './writeDecimal'
 
-const FIGURES = 6
+/** Digits of a value that was worked out, in the unit it is written in; whole numbers keep all of theirs. */
+const DIGITS = 6
 
 /**
- * A quantity in a unit as text for a field: six figures at most, whole numbers whole, no zeros left
- * at the end. `unit` in any spelling the reader takes, '' for a plain number. Throws RangeError for
- * a value that is not finite or a unit that is none of the kind.
+ * An SI value that was worked out, not typed, as text in a unit that reads back through
+ * readQuantity, without zeros at the end; '' writes a plain number. Throws RangeError for a value
+ * that is not finite.
  *
- * @example formatSi(0.9 * 0.2, 'length', 'mm') // '180 mm'
+ * @example formatSi(0.1800000000000001, 'mm') // '180 mm'
  */
-export function formatSi(value: number, kind: QuantityKind, unit: string): string {
-  const found = unit === '' ? undefined : findUnit(unit)
-  if (unit !== '' && found?.kind !== kind) throw new RangeError(`${unit} is not a unit of ${kind}`)
-  const exact = divideRatios(exactRatio(value), found?.size ?? ratio(1n, 1n))
-  const whole = exact.numerator === 0n ? 0 : floorLog10(exact) + 1
-  const rounded = trimDecimal(roundToDecimals(exact, Math.max(FIGURES - whole, 0), 'nearest'))
+export function formatSi(value: number, unit: UnitSymbol | ''): string {
+  const exact = divideRatios(exactRatio(value), unit === '' ? ratio(1n, 1n) : unitOf(unit).size)
+  const wholeDigits = exact.numerator === 0n ? 0 : floorLog10(exact) + 1
+  const rounded = trimDecimal(roundToDecimals(exact, Math.max(DIGITS - wholeDigits, 0), 'nearest'))
   const text = writeDecimal(rounded, '.', false)
-  return found === undefined ? text : `${text} ${unitName(found.symbol, rounded)}`
+  return unit === '' ? text : `${text} ${unitName(unit, rounded)}`
 }

@@ -23,6 +23,14 @@ export function slidingSeatLimit({ leaveRadius: a, baseRadius: b, free: l, rise:
 }
 
 /**
+ * The same where the leave points are fixed to the pot (endless friction): h a^2 / (2 eps l^2 + a^2)
+ * for three or more equal legs from one point, eps their strain; by the eigenvalues of the sway and
+ * tilt block of a symmetric sling.
+ */
+export const lockedSeatLimit = (leaveRadius: Metres, free: Metres, rise: Metres, strain: number): Metres =>
+  metres((rise * leaveRadius ** 2) / (2 * strain * free ** 2 + leaveRadius ** 2))
+
+/**
  * The largest offset, as a share of the leave radius, that friction over rim and base can hold for
  * one pair of opposite strands: e/a <= tanh(mu alpha), from tensions T e^(+-mu alpha) that must
  * balance at the knot.

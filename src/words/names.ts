@@ -45,7 +45,9 @@ export const PART_NAMES: Readonly<Record<Part, string>> = {
   ringCollapse: 'ring of wire giving way',
   testHang: 'by the test hang',
   gripModel: 'by the friction of the wraps',
-  sliding: 'height of the pot’s weight',
+  sliding: 'strands free to slide',
+  locked: 'strands locked by the cradle’s knots',
+  friction: 'strands held by friction',
   shankBending: 'bending at the ceiling',
 }
 
@@ -104,7 +106,7 @@ export const TERM_NAMES: Readonly<Record<TermCode, string>> = {
   testTime: 'time of a short pull test',
   frictionOnPot: 'friction of cord on pot',
   frictionOnItself: 'friction of cord on cord',
-  turnAngle: 'turn over rim, base and into the wraps',
+  turnAngle: 'turn over rim and base',
   knotPull: 'pull of all legs together',
   slipPull: 'pull left at the knot',
   wraps: 'number of wraps',
@@ -130,4 +132,8 @@ export const TERM_NAMES: Readonly<Record<TermCode, string>> = {
   freeLength: 'free length of a leg',
   rise: 'its height',
   slidingRatio: 'ratio of the seat',
+  strain: 'stretch of the legs, softer by half',
+  lockedLimit: 'height gained above that before the pot can tip',
+  seatOffset: 'offset of the weight from the axis',
+  frictionShare: 'share of the radius friction can hold',
 }

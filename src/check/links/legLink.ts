@@ -45,7 +45,7 @@ function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
     part: section.part,
     side: 'hanger',
     case: code,
-    demand: sling?.tension == null ? null : { value: sling.tension, unit: 'N' },
+    demand: sling === null || sling.tension === null ? null : { value: sling.tension, unit: 'N' },
     capacity: cord.capacity,
     factors: [effective, ...time.factors],
     grade: cord.grade,

@@ -1,101 +1,141 @@
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
 import type { CaseCode } from '../../load/loadCases'
 import { metres } from '../../quantity/si'
-import { noSlipOffset, slidingSeatLimit } from '../../statics/seat'
+import { lockedSeatLimit, noSlipOffset, slidingSeatLimit } from '../../statics/seat'
+import type { TautPath } from '../../statics/tautPath'
 import type { Finding } from '../finding'
-import { assessLink, type LinkResult } from '../linkResult'
+import { assessLink, type Evidence, type LinkResult, type Term } from '../linkResult'
 import { CENTRE_MARGIN } from '../solve'
 import type { Solved } from '../solved'
-import { entering, worked } from '../term'
-import { worse, type Verdict } from '../verdict'
+import { entering, fromCatalogue, worked } from '../term'
+import type { Verdict } from '../verdict'
+import { legStrain } from './legStrain'
 
 const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded']
+const SLIDING = 'energy of a pot on strands that slide without friction'
 
 /**
- * Whether the pot can tip out of its seat. Below the sliding limit (strands free to run) it cannot;
- * above it only knots that lock the strands, or friction, hold it. The pinned sling must stay upright
- * with a margin besides.
+ * Whether the pot can tip out of its seat. Where the cradle's first knots lock the strands on the
+ * pot's side they count as fixed to it; else its centre of gravity must stay below the sliding limit;
+ * above that only friction holds it, at best "just". The pinned sling must stay upright with a margin
+ * in any case.
  */
 export function seatLink(solved: Solved): readonly LinkResult[] {
   const { path } = solved.geometry
   if (!path.ok) return []
   return CASES.map((code) => {
-    const limit = slidingSeatLimit({ leaveRadius: metres(path.leave.r), baseRadius: path.knotToBaseEdge, free: path.free, rise: metres(path.top - path.leave.z) })
-    const centre = solved.potted[solved.loads[code].case.state].centre
-    const judged = judge(solved, centre + CENTRE_MARGIN <= path.leave.z + limit)
-    return assessLink({
-      link: 'seat', part: 'sliding', side: 'hanger', case: code,
-      demand: { value: centre + CENTRE_MARGIN, unit: 'm' },
-      capacity: { value: path.leave.z + limit, unit: 'm', basis: 'computed', source: 'sliding limit of the seat' },
-      factors: [],
-      grade: 'table',
-      overallFactor: null,
-      atLeast: judged.atLeast,
-      findings: judged.findings,
-      terms: seatTerms(solved, centre, limit),
-    })
-  }).map(settle)
-}
-
-interface Judgement {
-  readonly atLeast: Verdict
-  readonly findings: readonly Finding[]
-}
-
-function judge(solved: Solved, belowLimit: boolean): Judgement {
-  const { answers } = solved.hanger
-  const { path, firstKnots } = solved.geometry
-  const findings: Finding[] = []
-  let atLeast: Verdict = 'holds'
-  if (path.ok && answers['cradle.kind'] === 'net') {
-    const first = answers['cradle.first']
-    if (firstKnots === 'under the base') findings.push({ code: 'CRADLE_UNDER_BASE', first, least: path.knotToBaseEdge })
-    if (firstKnots === 'above the rim') findings.push({ code: 'CRADLE_ABOVE_RIM', first, most: path.knotToLeave })
-  }
-  if (solved.pinnedMargin === false) {
-    findings.push({ code: 'SEAT_TOPPLES' })
-    atLeast = 'fails'
-  }
-  if (belowLimit) return { atLeast, findings }
-  if (locks(solved)) return { atLeast, findings: [...findings, { code: 'SEAT_LOCKED' }] }
-  const offset = answers['seat.offset']
-  const mu = FIBRE_PROPERTIES[answers['cord.fibre']].onPot.value
-  if (path.ok && offset / path.leave.r <= noSlipOffset(mu, path.turn)) {
-    return { atLeast: worse(atLeast, 'just holds'), findings: [...findings, { code: 'SEAT_ON_FRICTION' }] }
-  }
-  return { atLeast: 'fails', findings: [...findings, { code: 'SEAT_SLIDES' }] }
+    if (locks(solved)) return assessLink(byLockedStrands(solved, code, path))
+    const sliding = assessLink(bySliding(solved, code, path))
+    return sliding.utilisation !== null && sliding.utilisation <= 1 ? sliding : assessLink(byFriction(solved, code, path))
+  })
 }
 
 /** The cradle's first knots hold the strands on the pot's side where neighbouring legs are tied together there. */
 const locks = (solved: Solved): boolean => solved.hanger.answers['cradle.kind'] === 'net' && solved.geometry.firstKnots === 'on the side'
 
-/** Above the sliding limit the ratio alone would fail a seat that knots or friction hold: the judgement decides. */
-function settle(result: LinkResult): LinkResult {
-  const above = result.utilisation !== null && result.utilisation > 1
-  if (!above) return result
-  const codes = result.findings.map((f) => f.code)
-  if (codes.includes('SEAT_TOPPLES') || codes.includes('SEAT_SLIDES')) return result
-  return { ...result, verdict: codes.includes('SEAT_LOCKED') ? 'holds' : 'just holds' }
+type Base = Omit<Evidence, 'part' | 'demand' | 'capacity' | 'terms' | 'grade'>
+
+function base(solved: Solved, code: CaseCode, more: readonly Finding[]): Base {
+  const topples = solved.pinnedMargin === false
+  const findings: Finding[] = [...cradleFindings(solved), ...more]
+  if (topples) findings.push({ code: 'SEAT_TOPPLES' })
+  return { link: 'seat', side: 'hanger', case: code, factors: [], overallFactor: null, atLeast: topples ? 'fails' : 'holds', findings }
 }
 
-function seatTerms(solved: Solved, centre: number, limit: number): LinkResult['terms'] {
-  const { path } = solved.geometry
-  if (!path.ok) return []
+function cradleFindings(solved: Solved): readonly Finding[] {
+  const { path, firstKnots } = solved.geometry
+  const { answers } = solved.hanger
+  if (!path.ok || answers['cradle.kind'] !== 'net') return []
+  const first = answers['cradle.first']
+  if (firstKnots === 'under the base') return [{ code: 'CRADLE_UNDER_BASE', first, least: path.knotToBaseEdge }]
+  return firstKnots === 'above the rim' ? [{ code: 'CRADLE_ABOVE_RIM', first, most: path.knotToLeave }] : []
+}
+
+function height(solved: Solved, code: CaseCode, path: TautPath): { readonly centre: number; readonly rise: number; readonly terms: readonly Term[] } {
+  const centre = solved.potted[solved.loads[code].case.state].centre
+  const rise = path.top - path.leave.z
+  return {
+    centre,
+    rise,
+    terms: [
+      entering('centreHeight', 'z_g', centre, 'm', 'computed', 'centre of gravity above the base'),
+      entering('centreMargin', 'z_m', CENTRE_MARGIN, 'm', 'common practice', 'margin on the centre of gravity'),
+      worked('demand', 'E', centre + CENTRE_MARGIN, 'm', 'z_g + z_m', 'height to be held'),
+      entering('leaveRadius', 'a', path.leave.r, 'm', 'computed', 'where the strands leave the pot'),
+      entering('freeLength', 'l', path.free, 'm', 'computed', 'free length of a leg'),
+      entering('rise', 'h', rise, 'm', 'computed', 'its height'),
+      entering('leaveHeight', 'z_l', path.leave.z, 'm', 'computed', 'height of the leave points above the base'),
+    ],
+  }
+}
+
+function byLockedStrands(solved: Solved, code: CaseCode, path: TautPath): Evidence {
+  const { centre, rise, terms } = height(solved, code, path)
+  const strain = legStrain(solved, code)
+  const limit = lockedSeatLimit(metres(path.leave.r), path.free, metres(rise), strain)
+  const sliding = slidingSeatLimit({ leaveRadius: metres(path.leave.r), baseRadius: path.knotToBaseEdge, free: path.free, rise: metres(rise) })
+  const needed = centre + CENTRE_MARGIN > path.leave.z + sliding
+  return {
+    ...base(solved, code, needed ? [{ code: 'SEAT_LOCKED' }] : []),
+    part: 'locked',
+    demand: { value: centre + CENTRE_MARGIN, unit: 'm' },
+    capacity: { value: path.leave.z + limit, unit: 'm', basis: 'computed', source: 'tipping limit of a pot with its strands locked' },
+    grade: 'table',
+    terms: [
+      ...terms,
+      entering('strain', 'eps', strain, '1', 'computed', 'strain of the legs, half as stiff'),
+      worked('lockedLimit', 'y', limit, 'm', 'h * a^2 / (2 * eps * l^2 + a^2)', 'stability of a symmetric sling, sway and tilt'),
+      worked('capacity', 'R', path.leave.z + limit, 'm', 'z_l + y', 'tipping limit with strands locked'),
+    ],
+  }
+}
+
+function bySliding(solved: Solved, code: CaseCode, path: TautPath): Evidence {
+  const { centre, rise, terms } = height(solved, code, path)
   const a = path.leave.r
   const b = path.knotToBaseEdge
-  const rise = path.top - path.leave.z
+  const limit = slidingSeatLimit({ leaveRadius: metres(a), baseRadius: b, free: path.free, rise: metres(rise) })
   const q = (a * a) / (2 * path.free * b) - (a * a) / (2 * path.free * path.free)
-  return [
-    entering('centreHeight', 'z_g', centre, 'm', 'computed', 'centre of gravity above the base'),
-    entering('centreMargin', 'z_m', CENTRE_MARGIN, 'm', 'common practice', 'margin on the centre of gravity'),
-    worked('demand', 'E', centre + CENTRE_MARGIN, 'm', 'z_g + z_m', 'height to be held'),
-    entering('leaveRadius', 'a', a, 'm', 'computed', 'where the strands leave the pot'),
-    entering('baseRadius', 'b', b, 'm', 'computed', 'base edge'),
-    entering('freeLength', 'l', path.free, 'm', 'computed', 'free length of a leg'),
-    entering('rise', 'h', rise, 'm', 'computed', 'its height'),
-    entering('leaveHeight', 'z_l', path.leave.z, 'm', 'computed', 'height of the leave points above the base'),
-    worked('slidingRatio', 'q', q, '1', 'a^2 / (2 * l * b) - a^2 / (2 * l^2)', 'energy of strands that slide without friction'),
-    worked('slidingLimit', 'y', limit, 'm', 'h * q / (1 + q)', 'energy of strands that slide without friction'),
-    worked('capacity', 'R', path.leave.z + limit, 'm', 'z_l + y', 'sliding limit of the seat'),
-  ]
+  return {
+    ...base(solved, code, []),
+    part: 'sliding',
+    demand: { value: centre + CENTRE_MARGIN, unit: 'm' },
+    capacity: { value: path.leave.z + limit, unit: 'm', basis: 'computed', source: 'sliding limit of the seat' },
+    grade: 'table',
+    terms: [
+      ...terms,
+      entering('baseRadius', 'b', b, 'm', 'computed', 'base edge'),
+      worked('slidingRatio', 'q', q, '1', 'a^2 / (2 * l * b) - a^2 / (2 * l^2)', SLIDING),
+      worked('slidingLimit', 'y', limit, 'm', 'h * q / (1 + q)', SLIDING),
+      worked('capacity', 'R', path.leave.z + limit, 'm', 'z_l + y', 'sliding limit of the seat'),
+    ],
+  }
+}
+
+function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
+  const { answers } = solved.hanger
+  const friction = FIBRE_PROPERTIES[answers['cord.fibre']].onPot
+  const share = noSlipOffset(friction.value, path.turn)
+  const held = share * path.leave.r
+  const offset = answers['seat.offset']
+  const slides = offset > held
+  const judged = base(solved, code, [{ code: slides ? 'SEAT_SLIDES' : 'SEAT_ON_FRICTION' }])
+  const atLeast: Verdict = slides ? 'fails' : judged.atLeast
+  return {
+    ...judged,
+    atLeast,
+    part: 'friction',
+    demand: { value: offset, unit: 'm' },
+    capacity: { value: held, unit: 'm', basis: 'computed', source: 'no-slip test of one pair of strands' },
+    // Friction on a wet glazed rim is nobody's measured number.
+    grade: 'model',
+    terms: [
+      entering('seatOffset', 'E', offset, 'm', 'computed', 'offset of the weight from the axis'),
+      entering('leaveRadius', 'a', path.leave.r, 'm', 'computed', 'where the strands leave the pot'),
+      fromCatalogue('frictionOnPot', 'mu_pot', friction),
+      entering('turnAngle', 'alpha', path.turn, 'rad', 'computed', 'turn over rim and base edge'),
+      worked('frictionShare', 'e_a', share, '1', 'tanh(mu_pot * alpha)', 'tensions T e^(+-mu alpha) of one pair must balance at the knot'),
+      worked('capacity', 'R', held, 'm', 'a * e_a', 'offset that friction can hold'),
+    ],
+  }
 }
