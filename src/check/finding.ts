@@ -8,6 +8,7 @@ export type Finding =
   | { readonly code: 'NO_POT_YET' }
   | { readonly code: 'NO_HANGER_YET' }
   | { readonly code: 'ANSWER_NEEDED'; readonly path: FieldPath; readonly assumed: string }
+  | { readonly code: 'ASSUMED_PART_FAILS'; readonly path: FieldPath; readonly assumed: string }
   | { readonly code: 'WEIGHED_STATE_ASSUMED' }
   | { readonly code: 'CORD_UNKNOWN' }
   | { readonly code: 'CORD_BY_DIAMETER'; readonly linearDensityKnown: boolean }

@@ -10,6 +10,7 @@ import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 import type { Verdict } from '../verdict'
+import { softenAssumed } from './assumedPart'
 import { ratedFactors } from './ringLink'
 import { weightTerms } from './weightTerms'
 
@@ -27,7 +28,7 @@ export function fixingLink(solved: Solved): readonly LinkResult[] {
     if (substrate === 'unknown') return [withoutCapacity(solved, code, { code: 'SUBSTRATE_UNKNOWN' }, 'not enough known')]
     if (answers['fixing.rated'] !== null) return [rated(solved, code, answers['fixing.rated'])]
     if (substrate === 'masonry') return [withoutCapacity(solved, code, { code: 'MASONRY_NEEDS_RATING' }, 'not enough known')]
-    return [ultimateRoute(solved, code), allowableRoute(solved, code)]
+    return softenAssumed(solved, ['fixing.penetration', 'fixing.diameter'], [ultimateRoute(solved, code), allowableRoute(solved, code)])
   })
 }
 

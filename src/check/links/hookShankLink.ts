@@ -6,6 +6,7 @@ import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { reserveTerms, strengthReserve } from '../timeFactors'
+import { softenAssumed } from './assumedPart'
 
 /**
  * The hook's shank where it leaves the ceiling, bent by the side pull at the end of a swing. A rated
@@ -23,7 +24,7 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
   const side = weight * BUMP_SIDE_PULL
   const capacity = shankSidePull(wire, lever, stress)
   const reserveOf = strengthReserve(answers, load.case)
-  return [assessLink({
+  return softenAssumed(solved, ['hook.wire', 'hook.projection'], [assessLink({
     link: 'hookShank', part: 'shankBending', side: 'place', case: 'bump',
     demand: { value: side, unit: 'N' },
     capacity: { value: capacity, unit: 'N', basis: 'computed', source: 'plastic bending of the shank, Mp / lever' },
@@ -43,5 +44,5 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
       worked('capacity', 'R', capacity, 'N', 'M_p / e', 'bending where the shank leaves the ceiling'),
       ...reserveTerms(reserveOf),
     ],
-  })]
+  })])
 }

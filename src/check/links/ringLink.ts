@@ -7,6 +7,7 @@ import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } 
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { reserveTerms, strengthReserve } from '../timeFactors'
+import { softenAssumed } from './assumedPart'
 import { weightTerms } from './weightTerms'
 
 const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
@@ -15,7 +16,7 @@ const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDow
 export function ringLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   if (answers['make.top'] !== 'ring') return []
-  return CASES.map((code) => {
+  return softenAssumed(solved, answers['ring.rated'] === null ? ['ring.wire'] : [], CASES.map((code) => {
     const load = solved.loads[code]
     const demand = { value: load.weight, unit: 'N' } as const
     const rated = answers['ring.rated']
@@ -49,7 +50,7 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
         ...reserveTerms(reserveOf),
       ],
     })
-  })
+  }))
 }
 
 /** The factors on a rated load: the reserve it is used with, and what it may be asked for a moment. */

@@ -1,0 +1,125 @@
+import { describe, expect, test } from 'vitest'
+import { answerDocument } from '../../../src/advice/answer'
+import { checkPatched } from '../../../src/advice/evaluate'
+import { heaviestPot, weighedPatch } from '../../../src/advice/heaviestPot'
+import { findRemedies } from '../../../src/advice/remedies'
+import { smallestCord } from '../../../src/advice/smallestCord'
+import { CATALOGUE_CORDS } from '../../../src/catalogue/cords'
+import { governingOf } from '../../../src/check/checkHanger'
+import { LINKS } from '../../../src/check/linkResult'
+import { isWorse } from '../../../src/check/verdict'
+import { DEMOS } from '../../../src/hanger/demos'
+import { EMPTY_DOCUMENT, patchDocument, type HangerDocument } from '../../../src/hanger/document'
+import { parseDocument } from '../../../src/hanger/parse'
+import { ORDINARY } from '../hanger/ordinaryPatch'
+
+function demo(name: string): HangerDocument {
+  const parsed = parseDocument(DEMOS.find((d) => d.file.startsWith(name))?.text ?? '')
+  if (!parsed.ok) throw new Error(name)
+  return parsed.document
+}
+
+function answerOf(document: HangerDocument) {
+  const outcome = answerDocument(document)
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems))
+  return outcome.answer
+}
+
+describe('remedies', () => {
+  const document = demo('glazed')
+  const { check, remedies } = answerOf(document)
+
+  test('there are at least three kinds, each found by checking again', () => {
+    expect(new Set(remedies.map((r) => r.code)).size).toBeGreaterThanOrEqual(3)
+    for (const remedy of remedies) {
+      const after = checkPatched(document, remedy.patch)
+      expect(after?.verdict).toBe(remedy.verdict)
+      expect(after?.governing?.utilisation ?? null).toBe(remedy.utilisation)
+    }
+  })
+
+  test('each improves the link it mends and leaves no other with a worse verdict', () => {
+    for (const remedy of remedies) {
+      const after = checkPatched(document, remedy.patch)
+      for (const link of LINKS) {
+        const before = governingOf(check.links.filter((l) => l.link === link))
+        const now = governingOf(after?.links.filter((l) => l.link === link) ?? [])
+        if (before === null || now === null) continue
+        if (link === remedy.link) expect(isWorse(before.verdict, now.verdict) || (now.utilisation ?? 0) < (before.utilisation ?? Infinity), remedy.code).toBe(true)
+        else expect(isWorse(now.verdict, before.verdict), `${remedy.code} on ${link}`).toBe(false)
+      }
+    }
+  })
+
+  test('those for the governing link come first', () => {
+    expect(remedies[0]?.link).toBe(check.governing?.link)
+  })
+
+  test('the heavy glazed pot over a seat can be mended step by step', () => {
+    let at = document
+    const steps: string[] = []
+    for (let i = 0; i < 16; i++) {
+      const answer = answerOf(at)
+      if (!isWorse(answer.check.verdict, 'just holds')) break
+      const mends = answer.remedies.filter((r) => !isWorse(r.linkVerdict, 'just holds'))
+      const next = mends[0] ?? answer.remedies[0]
+      if (!next) break
+      steps.push(next.code)
+      at = patchDocument(at, next.patch)
+    }
+    expect(answerOf(at).check.verdict, steps.join(' > ')).toMatch(/^(holds|just holds)$/)
+  })
+
+  test('a hanger already made is offered only what can still be changed', () => {
+    const made = patchDocument(document, { 'make.stage': 'made' })
+    const codes = answerOf(made).remedies.map((r) => r.code)
+    expect(codes.length).toBeGreaterThan(0)
+    expect(codes.filter((c) => ['thickerCord', 'moreStrands', 'plainLegs', 'moreLegs', 'longerHanger', 'netCradle'].includes(c))).toEqual([])
+  })
+
+  test('nothing is proposed that has already been done', () => {
+    for (const remedy of remedies) expect(Object.entries(remedy.patch).some(([path, text]) => document.typed[path as 'pot.rim'] !== text)).toBe(true)
+    const mended = patchDocument(document, { 'hook.kind': 'closed' })
+    expect(findRemedies(mended, answerOf(mended).check).map((r) => r.code)).not.toContain('closedEye')
+  })
+})
+
+describe('the heaviest pot', () => {
+  const document = patchDocument(EMPTY_DOCUMENT, ORDINARY)
+  const heaviest = heaviestPot(document)
+
+  test('holds, and a little more does not', () => {
+    const holds = (mass: number) => checkPatched(document, weighedPatch(mass))?.links.every((l) => l.side === 'place' || !isWorse(l.verdict, 'just holds'))
+    expect(heaviest).not.toBeNull()
+    expect(holds(heaviest?.watered ?? 0)).toBe(true)
+    expect(holds((heaviest?.watered ?? 0) + 0.05)).toBe(false)
+  })
+
+  test('is heavier on stronger cord and lighter over people', () => {
+    const at = (patch: object) => heaviestPot(patchDocument(document, patch))?.watered ?? 0
+    expect(at({ 'cord.diameter': '4 mm', 'cord.linearDensity': '8.5 g/m', 'gathering.wraps': '20' })).toBeGreaterThan(heaviest?.watered ?? 0)
+    expect(at({ 'place.beneath': 'people' })).toBeLessThan(heaviest?.watered ?? 0)
+  })
+
+  test('does not depend on the place', () => {
+    expect(heaviestPot(patchDocument(document, { 'place.substrate': 'unknown', 'hook.rated': '6 N' }))?.watered).toBe(heaviest?.watered)
+  })
+})
+
+describe('the smallest cord', () => {
+  const document = patchDocument(EMPTY_DOCUMENT, { 'make.have': 'no', 'pot.rim': '19 cm', 'pot.material': 'terracotta', 'pot.drainage': 'hole', 'place.beneath': 'furniture' })
+
+  test('holds where the next thinner one of the catalogue does not', () => {
+    const found = smallestCord(document)
+    expect(found).not.toBeNull()
+    const thinner = CATALOGUE_CORDS.filter((c) => c.diameter < (found?.cord.diameter ?? 0)).at(-1)
+    const cordLinks = (patch: object) => checkPatched(document, patch)?.links.filter((l) => ['leg', 'gatheringTurn', 'wrapHoop'].includes(l.link)).some((l) => isWorse(l.verdict, 'just holds'))
+    expect(cordLinks(found?.patch ?? {})).toBe(false)
+    expect(cordLinks({ ...found?.patch, 'cord.diameter': `${(thinner?.diameter ?? 0) * 1000} mm` })).toBe(true)
+  })
+
+  test('is thicker for a heavier pot', () => {
+    const heavier = smallestCord(patchDocument(document, { 'pot.rim': '28 cm' }))
+    expect(heavier?.cord.diameter).toBeGreaterThan(smallestCord(document)?.cord.diameter ?? 1)
+  })
+})
