@@ -15,7 +15,7 @@ export function newtonStep(n: number, M: Float64Array, shift: number, b: Float64
   const L = factor
   for (let j = 0; j < n; j++) {
     let pivot = M[j * n + j]! + shift
-    for (let k = 0; k < j; k++) pivot -= L[j * n + k]! ** 2
+    for (let k = 0; k < j; k++) pivot -= L[j * n + k]! * L[j * n + k]!
     if (!(pivot > 0)) return false
     const root = Math.sqrt(pivot)
     L[j * n + j] = root

@@ -1,4 +1,6 @@
 const MOST_SWEEPS = 30
+/** An off-diagonal entry of this share of the whole moves an eigenvalue by less than rounding does. */
+const SETTLED = 1e-16
 let work = new Float64Array(36)
 
 /**
@@ -13,7 +15,12 @@ let work = new Float64Array(36)
 export function symmetricEigenvalues(n: number, M: Float64Array): number[] {
   if (work.length < n * n) work = new Float64Array(n * n)
   const a = work
-  a.set(M.subarray(0, n * n))
+  let square = 0
+  for (let i = 0; i < n * n; i++) {
+    a[i] = M[i]!
+    square += a[i]! * a[i]!
+  }
+  const settled = SETTLED * Math.sqrt(square)
   for (let sweep = 0; sweep < MOST_SWEEPS; sweep++) {
     let turned = false
     for (let p = 0; p < n - 1; p++) {
@@ -21,8 +28,7 @@ export function symmetricEigenvalues(n: number, M: Float64Array): number[] {
         const apq = a[p * n + q]!
         const app = a[p * n + p]!
         const aqq = a[q * n + q]!
-        // An entry that no longer changes either diagonal neighbour is rounding.
-        if (Math.abs(apq) <= 1e-17 * (Math.abs(app) + Math.abs(aqq))) continue
+        if (Math.abs(apq) <= settled) continue
         turned = true
         const ratio = (aqq - app) / (2 * apq)
         const t = (ratio >= 0 ? 1 : -1) / (Math.abs(ratio) + Math.sqrt(1 + ratio * ratio))

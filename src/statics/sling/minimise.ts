@@ -28,7 +28,11 @@ export interface Descent {
 const trial = newPoint()
 const step = new Float64Array(6)
 
-export const norm = (v: Float64Array): number => Math.sqrt(v[0]! ** 2 + v[1]! ** 2 + v[2]! ** 2 + v[3]! ** 2 + v[4]! ** 2 + v[5]! ** 2)
+export function norm(v: Float64Array): number {
+  let square = 0
+  for (let a = 0; a < 6; a++) square += v[a]! * v[a]!
+  return Math.sqrt(square)
+}
 
 /** Imbalance, N, that counts as balance. */
 export const balanceGoal = ({ weight }: Scene): number => BALANCED * weight
@@ -55,7 +59,7 @@ export function minimise(scene: Scene, here: Point, goal: number): Descent {
     while (!newtonStep(6, here.hessian, shift, here.gradient, step)) {
       if (!Number.isFinite(size) || !(shift < Infinity)) return { converged: false, iterations, bent }
       shift = Math.max(least, shift * (shift < COARSE_SHIFT * stiffness ? 100 : 4))
-      bent ||= shift > 1e-7 * stiffness
+      bent ||= iterations === 0 && shift > 1e-7 * stiffness
     }
     const length = capStep(scene)
     const promised = promise(here)
@@ -67,7 +71,7 @@ export function minimise(scene: Scene, here: Point, goal: number): Descent {
     if (ratio > 1e-4) {
       copyPoint(trial, here)
       size = trialSize
-      if (ratio > 0.75) shift = Math.max(least, shift / 10)
+      if (ratio > 0.75) shift = Math.max(least, shift / (ratio > 0.9 ? 100 : 10))
       else if (ratio < 0.25) shift *= 4
     } else {
       if (atFloor && size <= floor) return { converged: true, iterations, bent }
@@ -80,12 +84,14 @@ export function minimise(scene: Scene, here: Point, goal: number): Descent {
 
 /** Shortens the step to the longest allowed; its length. */
 function capStep({ size, ell }: Scene): number {
-  const move = Math.sqrt(step[0]! ** 2 + step[1]! ** 2 + step[2]! ** 2)
-  const turn = Math.sqrt(step[3]! ** 2 + step[4]! ** 2 + step[5]! ** 2)
+  const move = length3(step[0]!, step[1]!, step[2]!)
+  const turn = length3(step[3]!, step[4]!, step[5]!)
   const share = Math.min(1, (LONGEST_MOVE * size) / move, (LONGEST_TURN * ell) / turn)
   if (share < 1) for (let i = 0; i < 6; i++) step[i]! *= share
   return share * Math.sqrt(move * move + turn * turn)
 }
+
+const length3 = (x: number, y: number, z: number): number => Math.sqrt(x * x + y * y + z * z)
 
 /** Energy that the step should win by the quadratic model. */
 function promise({ gradient: g, hessian: H }: Point): number {

@@ -41,3 +41,6 @@ export function movePose(from: Pose, step: Float64Array, ell: number, to: Pose):
     to.R[6 + j] = (xz - s * y) * a + (yz + s * x) * b + zz * d
   }
 }
+
+/** Cosine of the angle by which the pot is turned, about whatever axis, from upright and unturned: (trace R - 1) / 2. */
+export const turnCosine = ({ R }: Pose): number => (R[0]! + R[4]! + R[8]! - 1) / 2

@@ -1,6 +1,6 @@
 import { balanceAt } from './balance'
 import { newPoint, type Point } from './point'
-import { newPose, type Pose } from './pose'
+import { newPose, turnCosine } from './pose'
 import type { Balance, SlingInput, SlingRestStatus, SlingResult } from './result'
 import { findRest } from './rest'
 import { findBalance } from './saddle'
@@ -44,7 +44,8 @@ export function solveSling(input: SlingInput): SlingResult {
   const fallen = balance.R[2][2] <= 0
   if (free.bent || fallen) {
     const upright = unstableUpright(scene, wall)
-    if (upright !== null || fallen) return { status: 'UNSTABLE', stable: false, upright, ...effort }
+    if (upright !== null) return { status: 'UNSTABLE', stable: false, upright, ...effort, residualRel: residual(scene, other) }
+    if (fallen) return { status: 'UNSTABLE', stable: false, upright, ...effort }
   }
   return { status: restStatus(balance), ...balance, ...effort }
 }
@@ -57,14 +58,11 @@ function restStatus({ slack, zeroIsSymmetry }: Balance): SlingRestStatus {
 /** The balance near the upright start that would not last; null if there is none, or only one that reaches into the wall. */
 function unstableUpright(scene: Scene, wall: SceneWall | null): Balance | null {
   scene.wall = null
-  if (!findBalance(scene, start, other) || !isUpright(other.pose)) return null
+  if (!findBalance(scene, start, other) || turnCosine(other.pose) < UPRIGHT) return null
   if (wall !== null && !clearOf(scene, wall, other.pose)) return null
   const balance = balanceAt(scene, other, wall?.contacts.map(() => 0) ?? [], [])
   return balance.stable ? null : balance
 }
-
-/** Whether a pose is turned by less than a degree: trace R = 1 + 2 cos(angle). */
-const isUpright = ({ R }: Pose): boolean => R[0]! + R[4]! + R[8]! >= 1 + 2 * UPRIGHT
 
 /** Force over weight, or moment over weight times ell, whichever is greater. */
 function residual({ weight }: Scene, { gradient: g }: Point): number {

@@ -21,8 +21,10 @@ export function hangUpright(scene: Scene, pose: Pose): void {
   y /= legs
   let top = -Infinity
   for (let i = 0; i < legs; i++) {
-    const run2 = (x + arm[3 * i]! - A[3 * i]!) ** 2 + (y + arm[3 * i + 1]! - A[3 * i + 1]!) ** 2
-    const drop = Math.sqrt(Math.max(0, L0[i]! ** 2 - run2))
+    const runX = x + arm[3 * i]! - A[3 * i]!
+    const runY = y + arm[3 * i + 1]! - A[3 * i + 1]!
+    const run2 = runX * runX + runY * runY
+    const drop = Math.sqrt(Math.max(0, L0[i]! * L0[i]! - run2))
     top = Math.max(top, A[3 * i + 2]! - arm[3 * i + 2]! - drop)
   }
   // The first leg comes taut at `top`; a few stretches below it the legs carry the pot.

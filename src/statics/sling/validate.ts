@@ -4,7 +4,13 @@ const LEAST_LEGS = 3
 /** Attachments closer to one point or one line than this share of their spread carry no load there. */
 const COLLINEAR_SHARE = 1e-7
 
-const distance = (a: Vec3, b: Vec3): number => Math.sqrt((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2 + (a[2] - b[2]) ** 2)
+function distance(a: Vec3, b: Vec3): number {
+  const x = a[0] - b[0]
+  const y = a[1] - b[1]
+  const z = a[2] - b[2]
+  return Math.sqrt(x * x + y * y + z * z)
+}
+
 const finite = (v: Vec3): boolean => Number.isFinite(v[0]) && Number.isFinite(v[1]) && Number.isFinite(v[2])
 
 /** The first reason why the input cannot be a hanger, or null. */
