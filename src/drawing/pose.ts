@@ -1,5 +1,6 @@
 import type { Solved } from '../check/solved'
 import type { CaseCode } from '../load/loadCases'
+import type { SlingResult } from '../statics/sling/result'
 import type { TautPath } from '../statics/tautPath'
 
 export type Vector = readonly [number, number, number]
@@ -13,7 +14,10 @@ export interface Pose {
   /** World position of a point given in the pot's frame (origin at the base's centre). */
   readonly place: (point: Vector) => Vector
   readonly hangingPoint: Vector
+  /** Where a leg leaves the pot, world. */
   readonly leavePoint: (leg: number) => Vector
+  /** Angle of a leg round the pot's axis, rad; halves lie between two legs. */
+  readonly angle: (leg: number) => number
   readonly tiltDegrees: number
 }
 
@@ -22,28 +26,30 @@ export function poseOf(solved: Solved, code: CaseCode): Pose | null {
   const { path } = solved.geometry
   if (!path.ok || solved.slings === null) return null
   const { drawn } = solved.slings[code]
-  const state = solved.loads[code].case.state
-  const centre: Vector = [0, 0, solved.potted[state].centre]
-  const rests = 'R' in drawn
-  const turn: readonly Vector[] = rests ? drawn.R : [[1, 0, 0], [0, 1, 0], [0, 0, 1]]
-  const at: readonly number[] = rests ? drawn.cg : centre
-  const place = (point: Vector): Vector => {
-    const d = point.map((x, i) => x - (centre[i] as number))
-    const row = (i: number): number => (at[i] as number) + (turn[i] ?? []).reduce((sum, r, j) => sum + r * (d[j] as number), 0)
-    return [row(0), row(1), row(2)]
-  }
+  const centre: Vector = [0, 0, solved.potted[solved.loads[code].case.state].centre]
   const legs = solved.hanger.answers['make.legs']
   const angle = (leg: number): number => (2 * Math.PI * leg) / legs
+  const place = placing(drawn, centre)
   return {
     path,
     legs,
     gone: code === 'legParted' || code === 'legPartedSudden' ? 0 : null,
     place,
     hangingPoint: [0, 0, path.top],
+    angle,
     leavePoint: (leg) => place([path.leave.r * Math.cos(angle(leg)), path.leave.r * Math.sin(angle(leg)), path.leave.z]),
     tiltDegrees: 'tiltRadians' in drawn ? (drawn.tiltRadians * 180) / Math.PI : 0,
   }
 }
 
-/** Angle from the front at which legs are drawn, so that no two legs of an even number cover each other. */
-export const VIEW_TURN = Math.PI / 7
+/** x_world = cg + R (x_pot - centre), as the solver moves the pot. */
+function placing(drawn: SlingResult, centre: Vector): Pose['place'] {
+  if (!('R' in drawn)) return (point) => point
+  const [p, q, r] = drawn.cg
+  return (point) => {
+    const d = point.map((x, i) => x - (centre[i] as number))
+    const turned = (row: Vector): number => row.reduce((sum, x, j) => sum + x * (d[j] as number), 0)
+    return [p + turned(drawn.R[0]), q + turned(drawn.R[1]), r + turned(drawn.R[2])]
+  }
+}
+

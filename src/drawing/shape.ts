@@ -1,10 +1,13 @@
 import type { LinkCode } from '../check/linkResult'
 import type { FieldPath } from '../hanger/fields'
 
-/** A point of a view, m: x to the right; y upwards in front view, away from the viewer from above. */
+/** A point of a view, m: x to the right; y upwards from the front, away from the viewer from above. */
 export type Point = readonly [number, number]
 
-export type Ink = 'cord' | 'wire' | 'pot' | 'mix' | 'water' | 'plant' | 'building'
+export type Ink = 'cord' | 'wire' | 'pot' | 'mix' | 'water' | 'plant' | 'building' | 'note'
+
+/** How an area is filled: not at all, with paper (it hides what is behind), or as cut material. */
+export type Texture = 'open' | 'paper' | 'timber' | 'masonry' | 'board' | 'unknown' | 'mix' | 'water'
 
 interface Common {
   /** The link of the load path it belongs to; null for what only explains. */
@@ -16,27 +19,43 @@ interface Common {
   readonly leg: number | null
 }
 
+/** Widths are true, m; 0 is as thin as a pen draws. `behind`: hidden by what stands before it. */
 export type Shape =
   | (Common & { readonly kind: 'line'; readonly points: readonly Point[]; readonly width: number; readonly behind: boolean })
-  | (Common & { readonly kind: 'area'; readonly points: readonly Point[]; readonly width: number })
-  | (Common & { readonly kind: 'circle'; readonly centre: Point; readonly radius: number; readonly width: number })
+  | (Common & { readonly kind: 'cord'; readonly axis: readonly Point[]; readonly strands: readonly (readonly Point[])[]; readonly thickness: number; readonly width: number; readonly behind: boolean })
+  | (Common & { readonly kind: 'area'; readonly points: readonly Point[]; readonly texture: Texture; readonly behind: boolean })
+  | (Common & { readonly kind: 'circle'; readonly centre: Point; readonly radius: number; readonly width: number; readonly behind: boolean })
+  | (Common & { readonly kind: 'label'; readonly at: Point; readonly text: string })
 
-/** A dimension line for one field: where it runs, and what stands on it. */
+/** A dimension line for one field: where it runs, from where on the drawn thing, and where its number stands. */
 export interface Dimension {
   readonly path: FieldPath
   readonly from: Point
   readonly to: Point
+  /** Points of the drawn thing that the ends of the line stand for. */
+  readonly feet: readonly [Point, Point]
+  /** Where the number stands, and to which side of that point it is written. */
+  readonly number: Point
+  readonly side: 'left' | 'middle' | 'right'
   /** m */
   readonly value: number
+  readonly pencil: boolean
 }
 
-/** One view of a checked hanger: plain shapes in metres. */
+export interface Bounds {
+  readonly left: number
+  readonly right: number
+  readonly bottom: number
+  readonly top: number
+}
+
+/** One view of a checked hanger: plain shapes in metres, those behind first. */
 export interface Drawing {
   readonly shapes: readonly Shape[]
   readonly dimensions: readonly Dimension[]
   /** Where a leader line from the ladder meets the drawing. */
   readonly anchors: Readonly<Partial<Record<LinkCode, Point>>>
-  readonly bounds: { readonly left: number; readonly right: number; readonly bottom: number; readonly top: number }
+  readonly bounds: Bounds
   /** Ends of each leg as solved, in the view: [hanging point, leave point]; null for a leg that is gone. */
   readonly legs: readonly (readonly [Point, Point] | null)[]
 }

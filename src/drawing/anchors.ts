@@ -1,0 +1,25 @@
+import { between } from './bundle'
+import { onStrand } from './cradle'
+import { standingLegs } from './legs'
+import { facing } from './potFrame'
+import type { Scene } from './scene'
+import type { Drawing } from './shape'
+
+/** Where each link of the load path is pointed at, from the front. */
+export function anchorsOf(scene: Scene): Drawing['anchors'] {
+  const { answers, pose, view, bowl, ceiling, gathering: [x, z], cord, check } = scene
+  const rightmost = standingLegs(scene).reduce((a, b) => (view.front(pose.leavePoint(b))[0] > view.front(pose.leavePoint(a))[0] ? b : a))
+  const hanging = view.front(pose.hangingPoint)
+  return {
+    fixing: [0, ceiling + (answers['place.substrate'] === 'timber' ? answers['fixing.penetration'] / 2 : 0)],
+    hook: [0, bowl],
+    hookShank: [0, (ceiling + bowl) / 2],
+    ring: [0, (bowl + pose.hangingPoint[2]) / 2],
+    leg: between(hanging, view.front(pose.leavePoint(rightmost)), 0.5),
+    seat: view.front(onStrand(scene, pose.angle(rightmost), answers['cradle.first'])),
+    gatheringTurn: between([x, z], facing(scene, answers['pot.base'] / 2, 0), 0.3),
+    wrapHoop: [x, z - cord / 2],
+    gatheringGrip: [x, z - check.solved.geometry.knot / 2],
+    load: facing(scene, 0, answers['pot.height'] / 2),
+  }
+}

@@ -1,0 +1,44 @@
+import type { Scene } from './scene'
+import type { Point, Shape, Texture } from './shape'
+
+const TEXTURES = { timber: 'timber', masonry: 'masonry', plasterboard: 'board', unknown: 'unknown' } as const satisfies Record<string, Texture>
+/** Thickness of a usual ceiling board, m: only what is drawn where nothing stands behind it. */
+const BOARD = 0.0125
+
+/** The ceiling cut through at the hook, and the thread in it to scale where it is known to be in timber. */
+export function buildingShapes(scene: Scene): readonly Shape[] {
+  const { answers, ceiling, unit, pencil } = scene
+  const substrate = answers['place.substrate']
+  const place = { link: 'fixing', ink: 'building', leg: null, pencil: pencil('place.substrate') } as const
+  const half = 4 * unit
+  const top = sectionTop(scene)
+  const cut: readonly Point[] = [[-half, ceiling], [half, ceiling], [half, top], [-half, top]]
+  const shapes: Shape[] = [
+    { ...place, kind: 'area', points: cut, texture: TEXTURES[substrate], behind: false },
+    { ...place, kind: 'line', points: [[-1.6 * half, ceiling], [1.6 * half, ceiling]], width: 0, behind: false },
+  ]
+  if (substrate === 'timber') shapes.push(...threadShapes(scene))
+  return shapes
+}
+
+/** How far up the section is drawn. */
+export function sectionTop({ answers, ceiling, unit }: Scene): number {
+  if (answers['place.substrate'] === 'plasterboard') return ceiling + BOARD
+  return ceiling + Math.max(2 * unit, answers['place.substrate'] === 'timber' ? answers['fixing.penetration'] + 0.5 * unit : 0)
+}
+
+/** The screw's thread: as long as it is in the timber and as thick as it is. */
+function threadShapes({ answers, ceiling, pencil }: Scene): readonly Shape[] {
+  const thread = { link: 'fixing', ink: 'wire', leg: null, pencil: pencil('fixing.penetration', 'fixing.diameter'), kind: 'line', behind: false } as const
+  const long = answers['fixing.penetration']
+  const thick = answers['fixing.diameter']
+  const turns = Math.min(40, Math.floor(long / (0.4 * thick)))
+  const pitch = long / Math.max(1, turns)
+  return [
+    { ...thread, points: [[0, ceiling], [0, ceiling + long]], width: 0.7 * thick },
+    ...Array.from({ length: turns }, (_, i): Shape => {
+      const z = ceiling + (i + 0.5) * pitch
+      return { ...thread, points: [[-thick / 2, z - 0.25 * pitch], [thick / 2, z + 0.25 * pitch]], width: 0 }
+    }),
+  ]
+}

@@ -1,0 +1,38 @@
+import type { Scene } from './scene'
+import type { Point, Shape } from './shape'
+
+const STEPS = 32
+/** An open hook's bowl runs from the shank round to here, rad from straight down. */
+const OPEN_END = (105 * Math.PI) / 180
+
+/** Radius to the middle of the bowl's wire; no wider than fits between ceiling and bowl. */
+export function bowlRadius({ answers }: Scene): number {
+  const wire = answers['hook.wire']
+  return Math.max(wire / 2, Math.min((answers['hook.inside'] + wire) / 2, answers['hook.projection'] / 2))
+}
+
+/** Hook or eye from the front, of its true wire, from the ceiling to the bowl that carries. */
+export function hookShapes(scene: Scene): readonly Shape[] {
+  const { answers, bowl, ceiling, pencil } = scene
+  const wire = answers['hook.wire']
+  const radius = bowlRadius(scene)
+  const middle = bowl - wire / 2 + radius
+  const at = (angle: number): Point => [radius * Math.sin(angle), middle - radius * Math.cos(angle)]
+  const closed = answers['hook.kind'] === 'closed'
+  const bowlEnd = closed ? Math.PI : OPEN_END
+  const arc = Array.from({ length: STEPS + 1 }, (_, i) => at(-Math.PI + ((bowlEnd + Math.PI) * i) / STEPS))
+  const hook = { ink: 'wire', leg: null, kind: 'line', width: wire, behind: false } as const
+  return [
+    { ...hook, link: 'hookShank', pencil: pencil('hook.projection', 'hook.wire'), points: [[0, Math.max(ceiling, middle + radius)], [0, middle + radius]] },
+    { ...hook, link: 'hook', pencil: pencil('hook.kind', 'hook.wire', 'hook.inside'), points: arc },
+  ]
+}
+
+/** The ring the legs hang from, of its true wire and width. */
+export function ringShapes({ answers, pose, pencil }: Scene): readonly Shape[] {
+  if (answers['make.top'] !== 'ring') return []
+  const wire = answers['ring.wire']
+  const inside = answers['ring.inside']
+  const centre: Point = [0, pose.hangingPoint[2] + wire + inside / 2]
+  return [{ kind: 'circle', link: 'ring', ink: 'wire', leg: null, pencil: pencil('make.top', 'ring.wire', 'ring.inside'), centre, radius: (inside + wire) / 2, width: wire, behind: false }]
+}

@@ -1,0 +1,88 @@
+import { between, bundle } from './bundle'
+import type { Scene } from './scene'
+import type { Point, Shape } from './shape'
+
+/** Legs that carry in this case, by number from 0. */
+export const standingLegs = ({ pose }: Scene): readonly number[] =>
+  Array.from({ length: pose.legs }, (_, leg) => leg).filter((leg) => leg !== pose.gone)
+
+/** Ends of every leg from the front, as solved; null for one that is gone. */
+export const legEnds = (scene: Scene): readonly (readonly [Point, Point] | null)[] =>
+  Array.from({ length: scene.pose.legs }, (_, leg) =>
+    leg === scene.pose.gone ? null : [scene.view.front(scene.pose.hangingPoint), scene.view.front(scene.pose.leavePoint(leg))] as const)
+
+export const isBehind = ({ pose, view }: Scene, leg: number): boolean => view.depth(pose.leavePoint(leg)) > 0
+
+/** Legs behind or in front of the pot: the strands that carry, at their thickness, with marks where they are knotted. */
+export function legShapes(scene: Scene, behind: boolean): readonly Shape[] {
+  return standingLegs(scene).filter((leg) => isBehind(scene, leg) === behind).flatMap((leg) => legShape(scene, leg))
+}
+
+function legShape(scene: Scene, leg: number): readonly Shape[] {
+  const { pose, view, cord, carrying, code } = scene
+  const from = view.front(pose.hangingPoint)
+  const to = view.front(pose.leavePoint(leg))
+  const common = legPen(scene, leg)
+  const whole = bundle([from, to], cord, carrying)
+  const parted = code === 'strandParted' && leg === 0
+  const shape: Shape = { ...common, kind: 'cord', behind: false, ...whole, strands: parted ? whole.strands.slice(0, -1) : whole.strands }
+  const knots = knotMarks(scene, leg, from, to, whole.width)
+  return parted ? [shape, ...partedStrand(scene, whole.strands[whole.strands.length - 1] as readonly Point[]), ...knots] : [shape, ...knots]
+}
+
+/** The pen a leg is drawn with. */
+export const legPen = ({ pencil, answers }: Scene, leg: number): { readonly link: 'leg'; readonly ink: 'cord'; readonly leg: number; readonly pencil: boolean } => ({
+  link: 'leg', ink: 'cord', leg,
+  pencil: pencil('make.legs', 'make.strands', 'make.build', 'cord.diameter', answers['make.legLength'] === null ? 'make.totalLength' : 'make.legLength'),
+})
+
+/** One strand that has parted: its two ends, drawn apart and frayed. */
+function partedStrand(scene: Scene, strand: readonly Point[]): readonly Shape[] {
+  const [from, to] = [strand[0] as Point, strand[1] as Point]
+  const common = { ...legPen(scene, 0), kind: 'line', behind: false } as const
+  const gap = Math.min(0.2, (1.2 * scene.unit) / Math.hypot(to[0] - from[0], to[1] - from[1]))
+  const upper = between(from, to, 0.5 - gap / 2)
+  const lower = between(from, to, 0.5 + gap / 2)
+  const fray = (end: Point, towards: number): readonly Shape[] => [-1, 0, 1].map((side) => ({
+    ...common, width: 0, points: [end, [end[0] + side * 0.9 * scene.cord, end[1] + towards * 0.35 * scene.unit]],
+  }))
+  return [
+    { ...common, width: scene.cord, points: [from, upper] },
+    { ...common, width: scene.cord, points: [lower, to] },
+    ...fray(upper, -1),
+    ...fray(lower, 1),
+  ]
+}
+
+/** Where sinnets and knots usually run along a leg, as shares of it. */
+const KNOTTED = [0.16, 0.84] as const
+
+/** Small marks that suggest the knotting: bows for square knots, further apart where they alternate, slanted for a spiral. */
+function knotMarks(scene: Scene, leg: number, from: Point, to: Point, width: number): readonly Shape[] {
+  const { answers, cord, unit } = scene
+  const build = answers['make.build']
+  if (build === 'plain') return []
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1])
+  const pitch = Math.max(build === 'alternating' ? 9 * cord : 4 * cord, unit * (build === 'alternating' ? 1.6 : 0.6))
+  const count = Math.floor((length * (KNOTTED[1] - KNOTTED[0])) / pitch)
+  const along: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
+  const across: Point = [-along[1], along[0]]
+  const reach = width / 2 + 0.8 * cord
+  return Array.from({ length: count }, (_, i): Shape => {
+    const middle = between(from, to, KNOTTED[0] + ((i + 0.5) * (KNOTTED[1] - KNOTTED[0])) / count)
+    const slant = build === 'spiral' ? 0.8 * reach : 0
+    const bow = build === 'spiral' ? 0 : 0.35 * reach
+    const point = (side: number, down: number): Point => [middle[0] + across[0] * side + along[0] * down, middle[1] + across[1] * side + along[1] * down]
+    return { ...legPen(scene, leg), kind: 'line', width: 0, behind: false, points: [point(-reach, -slant - bow), point(0, bow), point(reach, slant - bow)] }
+  })
+}
+
+/** Numbers of the legs, from 1, staggered along them so that no two meet. */
+export function legLabels(scene: Scene): readonly Shape[] {
+  const { pose, view } = scene
+  const from = view.front(pose.hangingPoint)
+  const inOrder = standingLegs(scene).map((leg) => ({ leg, to: view.front(pose.leavePoint(leg)) })).sort((a, b) => a.to[0] - b.to[0])
+  return inOrder.map(({ leg, to }, i) => ({
+    ...legPen(scene, leg), ink: 'note', kind: 'label', at: between(from, to, 0.56 + 0.12 * (i % 3)), text: String(leg + 1),
+  }))
+}

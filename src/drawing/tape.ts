@@ -1,0 +1,69 @@
+import { bundle } from './bundle'
+import { potAside } from './potFrame'
+import type { Scene } from './scene'
+import type { Dimension, Point, Shape } from './shape'
+
+/** One strand of the hanger laid out straight beside it, from the top of the ring to the end of the fringe: heights of its joints, m. */
+interface Tape {
+  readonly x: number
+  readonly top: number
+  readonly ringEnd: number
+  readonly firstKnots: number
+  readonly gathering: number
+  readonly gatheringEnd: number
+  readonly end: number
+}
+
+function tapeOf(scene: Scene): Tape {
+  const { answers, pose, check, bowl, unit } = scene
+  const { strand, knot } = check.solved.geometry
+  const top = answers['make.top'] === 'ring' ? bowl + answers['ring.wire'] : bowl
+  const ringEnd = pose.hangingPoint[2]
+  const gathering = ringEnd - strand
+  return {
+    x: Math.min(-answers['pot.rim'] / 2, ...potAside(scene)) - 2.4 * unit,
+    top, ringEnd, gathering,
+    firstKnots: gathering + answers['cradle.first'],
+    gatheringEnd: gathering - knot,
+    end: gathering - knot - answers['make.fringe'],
+  }
+}
+
+/** The strand laid out straight, as thick as the strands of one leg, with a stroke across at every joint. */
+export function tapeShapes(scene: Scene): readonly Shape[] {
+  const { answers, cord, unit, pencil } = scene
+  const tape = tapeOf(scene)
+  const strands = answers['make.strands']
+  const run = (link: 'leg' | 'seat' | 'gatheringGrip', from: number, to: number): Shape =>
+    ({ kind: 'cord', link, ink: 'cord', leg: null, pencil: pencil('make.strands', 'cord.diameter'), behind: false, ...bundle([[tape.x, from], [tape.x, to]], cord, strands) })
+  const note = { link: null, ink: 'note', leg: null, kind: 'line', width: 0, behind: false } as const
+  const across = (z: number): Shape => ({ ...note, pencil: false, points: [[tape.x - 0.5 * unit, z], [tape.x + 0.5 * unit, z]] })
+  const joints = [tape.top, tape.ringEnd, tape.firstKnots, tape.gathering, tape.gatheringEnd, tape.end]
+  return [
+    run('leg', tape.ringEnd, tape.firstKnots),
+    run('seat', tape.firstKnots, tape.gathering),
+    run('gatheringGrip', tape.gathering, tape.gatheringEnd),
+    { ...note, pencil: pencil('make.fringe'), ink: 'cord', points: [[tape.x, tape.gatheringEnd], [tape.x, tape.end]] },
+    ...(tape.top > tape.ringEnd ? [{ ...note, pencil: false, points: [[tape.x, tape.top], [tape.x, tape.ringEnd]] } satisfies Shape] : []),
+    ...joints.map(across),
+  ]
+}
+
+/** Its lengths: the whole, or the leg where that was given; the cradle's first knots; the fringe. */
+export function tapeDimensions(scene: Scene): readonly Dimension[] {
+  const { answers, unit, pencil } = scene
+  const tape = tapeOf(scene)
+  const vertical = (path: 'make.totalLength' | 'make.legLength' | 'cradle.first' | 'make.fringe', value: number, away: number, upper: number, lower: number): Dimension => {
+    const x = tape.x - away * unit
+    const foot = (z: number): Point => [tape.x, z]
+    return { path, value, from: [x, upper], to: [x, lower], feet: [foot(upper), foot(lower)], number: [x, (upper + lower) / 2], side: 'middle', pencil: pencil(path) }
+  }
+  const leg = answers['make.legLength']
+  return [
+    leg === null
+      ? vertical('make.totalLength', answers['make.totalLength'], 6, tape.top, tape.end)
+      : vertical('make.legLength', leg, 2, tape.ringEnd, tape.firstKnots),
+    vertical('cradle.first', answers['cradle.first'], 2, tape.firstKnots, tape.gathering),
+    vertical('make.fringe', answers['make.fringe'], 2, tape.gatheringEnd, tape.end),
+  ]
+}

@@ -1,0 +1,22 @@
+import type { Point } from './shape'
+import type { Vector } from './pose'
+
+/** Looks at the hanger from the front and from above; x is the same in both. */
+export interface View {
+  readonly front: (v: Vector) => Point
+  readonly above: (v: Vector) => Point
+  /** How far behind the hanger's middle a point lies, m; negative in front. */
+  readonly depth: (v: Vector) => number
+  /** Angle of the hanger's x axis from the view's, rad. */
+  readonly turn: number
+}
+
+/** The view of a hanger of so many legs, turned by a quarter of their spacing: from the front no leg then covers another. */
+export function viewOf(legs: number): View {
+  const turn = Math.PI / (2 * legs)
+  const cos = Math.cos(turn)
+  const sin = Math.sin(turn)
+  const across = ([x, y]: Vector): number => x * cos - y * sin
+  const depth = ([x, y]: Vector): number => x * sin + y * cos
+  return { turn, depth, front: (v) => [across(v), v[2]], above: (v) => [across(v), depth(v)] }
+}
