@@ -1,0 +1,152 @@
+/**
+ * All that the page and the desktop shell say to each other. The preload builds `window.strandwise`
+ * to this, the main process answers it, the page sees its types only.
+ *
+ * Files are named by tokens, which the main process hands out for files the user chose; a path never
+ * travels in either direction. What can go wrong with a file is an answer (`ok: false`); a promise is
+ * rejected only where the page itself is at fault.
+ */
+
+/** The ending of hanger files, without its dot. */
+export const HANGER_EXTENSION = 'strandwise'
+
+/** Largest hanger file that is read or written, bytes. */
+export const HANGER_BYTES_LIMIT = 1024 * 1024
+
+/** What stopped a file from being read or written. */
+export const FILE_PROBLEM_CODES = [
+  /** The user may not read the file, or not write the file or its folder. */
+  'PERMISSION',
+  /** The disk, stick or share takes no writing from anyone. */
+  'READ_ONLY',
+  /** No room is left, or no more is allowed to this user. */
+  'DISK_FULL',
+  /** The file, or the folder it was in, is gone. */
+  'NOT_FOUND',
+  /** A folder stands where the file should be. */
+  'IS_FOLDER',
+  /** The name or the path is longer than the disk allows. */
+  'TOO_LONG',
+  /** Larger than any hanger file, or any export, can be. */
+  'TOO_LARGE',
+  /** Not UTF-8 text. */
+  'NOT_TEXT',
+  /** Another program holds the file. */
+  'BUSY',
+  /** Somebody else wrote the file since it was last read or saved here; nothing was overwritten. */
+  'CHANGED_ON_DISK',
+  /** None of these: the detail is all that is known. */
+  'OTHER',
+] as const
+
+export type FileProblemCode = (typeof FILE_PROBLEM_CODES)[number]
+
+export interface FileProblem {
+  readonly code: FileProblemCode
+  /** What the system said, in its words; for a report of a fault, never the whole sentence shown. */
+  readonly detail: string
+}
+
+export interface FileFailure {
+  readonly ok: false
+  readonly problem: FileProblem
+}
+
+/** Stands for one file until the app is closed; means nothing to anyone but its giver. */
+export type FileToken = string
+
+/** A file as it is known to the page: how it is called, and how to ask for it again. */
+export interface NamedFile {
+  readonly token: FileToken
+  /** Name without its folder, with its ending. */
+  readonly name: string
+}
+
+export interface OpenedHanger extends NamedFile {
+  /** The whole text, without a byte order mark. */
+  readonly text: string
+}
+
+/** `hanger` is null when the user chose no file. */
+export type OpenOutcome = { readonly ok: true, readonly hanger: OpenedHanger | null } | FileFailure
+
+/** The file is on the disk, whole, or it is as it was before. */
+export type SaveOutcome = { readonly ok: true } | FileFailure
+
+/** `saved` is null when the user chose no name. */
+export type SaveAsOutcome = { readonly ok: true, readonly saved: NamedFile | null } | FileFailure
+
+/** `name` is null when the user chose none, or when only the user knows what became of it. */
+export type ExportOutcome = { readonly ok: true, readonly name: string | null } | FileFailure
+
+/** A file used before, the latest first in a list. */
+export interface RecentHanger extends NamedFile {
+  /** The folder as a person would write it, to be shown only; null where that is not known. */
+  readonly place: string | null
+}
+
+export interface SaveOptions {
+  /** Whether to write although somebody else changed the file. */
+  readonly overwrite: boolean
+}
+
+/** Endings of what can be exported as text, without the dot. */
+export const EXPORT_EXTENSIONS = ['svg', 'json', 'html'] as const
+
+export type ExportExtension = (typeof EXPORT_EXTENSIONS)[number]
+
+/** What the native menu, or a key, can ask of the page. */
+export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'pdf', 'print', 'undo', 'redo', 'help'] as const
+
+export type MenuCommand = (typeof MENU_COMMANDS)[number]
+
+/** Stops a listener from being called. */
+export type Unsubscribe = () => void
+
+/** `window.strandwise`: one method per intention. */
+export interface StrandwiseBridge {
+  /** Lets the user choose a hanger file and reads it. */
+  openHanger(): Promise<OpenOutcome>
+  /** Reads a file of `recent()` again. */
+  openRecent(token: FileToken): Promise<OpenOutcome>
+  recent(): Promise<readonly RecentHanger[]>
+  /** Writes a file that was opened or saved before. */
+  saveHanger(token: FileToken, text: string, options: SaveOptions): Promise<SaveOutcome>
+  /** Lets the user choose a name, offering the one suggested (without ending), and writes. */
+  saveHangerAs(suggestedName: string, text: string): Promise<SaveAsOutcome>
+  /** Lets the user choose a name, and writes the page there as its print styles show it. */
+  savePdf(suggestedName: string): Promise<ExportOutcome>
+  exportText(suggestedName: string, extension: ExportExtension, text: string): Promise<ExportOutcome>
+  /** Whether closing the window now would lose something; if so, the user is asked first. */
+  setUnsaved(unsaved: boolean): Promise<void>
+  /** The page listens now: files the user opened from outside until now are handed over. */
+  takeOpened(): Promise<void>
+  /** Closes the window, without a question, after the page has saved as it was asked. */
+  closeAfterSave(): Promise<void>
+  onMenu(listener: (command: MenuCommand) => void): Unsubscribe
+  /** A hanger file was opened from outside: double click, command line, dropped on the icon. */
+  onOpened(listener: (outcome: OpenOutcome) => void): Unsubscribe
+  /** The user wants to save before the window closes. */
+  onSaveBeforeClose(listener: () => void): Unsubscribe
+}
+
+/** Channels on which the page asks and the main process answers. */
+export const REQUESTS = {
+  openHanger: 'hanger:open',
+  openRecent: 'hanger:open-recent',
+  recent: 'hanger:recent',
+  saveHanger: 'hanger:save',
+  saveHangerAs: 'hanger:save-as',
+  savePdf: 'page:save-pdf',
+  exportText: 'page:export-text',
+  setUnsaved: 'window:set-unsaved',
+  takeOpened: 'hanger:take-opened',
+  closeAfterSave: 'window:close-after-save',
+} as const satisfies Partial<Record<keyof StrandwiseBridge, string>>
+
+/** Channels on which the main process tells the page something. */
+export const EVENTS = {
+  onMenu: 'menu:command',
+  onOpened: 'hanger:opened',
+  onSaveBeforeClose: 'window:save-before-close',
+} as const satisfies Record<Exclude<keyof StrandwiseBridge, keyof typeof REQUESTS>, string>

@@ -1,0 +1,33 @@
+import type {
+  ExportExtension, ExportOutcome, FileToken, MenuCommand, OpenOutcome, RecentHanger, SaveAsOutcome, SaveOptions, SaveOutcome, Unsubscribe,
+} from '../../electron/contract'
+
+/**
+ * What the page needs of whatever it runs in. There are two: the desktop shell and a plain browser;
+ * `choose.ts` picks one, and nothing else in the page knows which.
+ *
+ * What goes wrong with a file is an answer, not a rejection.
+ */
+export interface Platform {
+  /** Lets the user choose a hanger file and reads it; `hanger` is null if none was chosen. */
+  openHanger(): Promise<OpenOutcome>
+  /** Reads a file of `recent()` again. */
+  openRecent(token: FileToken): Promise<OpenOutcome>
+  /** Files used before, the latest first. */
+  recent(): Promise<readonly RecentHanger[]>
+  /** Writes a file that was opened or saved before. */
+  saveHanger(token: FileToken, text: string, options: SaveOptions): Promise<SaveOutcome>
+  /** Lets the user choose a name, offering the one suggested (without ending), and writes; `saved` is null if none was chosen. */
+  saveHangerAs(suggestedName: string, text: string): Promise<SaveAsOutcome>
+  /** The page, as its print styles show it, as a PDF file; `name` is null if none was chosen or if the browser's print dialog took over. */
+  savePdf(suggestedName: string): Promise<ExportOutcome>
+  exportText(suggestedName: string, extension: ExportExtension, text: string): Promise<ExportOutcome>
+  /** Whether closing now would lose something; if so, the user is asked first. */
+  setUnsaved(unsaved: boolean): void
+  /** Commands of the menu or, where there is none, of its keys. */
+  onMenu(listener: (command: MenuCommand) => void): Unsubscribe
+  /** Hanger files opened from outside the page, those opened before the first listener came included. */
+  onOpened(listener: (outcome: OpenOutcome) => void): Unsubscribe
+  /** The user closes the window and wants to save: `save` answers whether that was done, and only then the window closes. */
+  onSaveBeforeClose(save: () => Promise<boolean>): Unsubscribe
+}
