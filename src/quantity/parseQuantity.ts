@@ -1,10 +1,12 @@
 import { compoundStartingWith, type CompoundUnit } from './compoundUnit'
 import { findUnit, unitOf, unitsOf, type Unit } from './findUnit'
+import { hintForKind } from './hintForKind'
+import type { NumberFault } from './numberFault'
 import type { QuantityKind } from './quantityKind'
 import type { QuantityProblem } from './quantityProblem'
-import { readNumber, type FoundNumber, type NumberFault } from './readNumber'
-import { readVulgar } from './vulgarFraction'
-import { hintForKind, suggestUnit } from './suggestUnit'
+import { readNumber, type FoundNumber } from './readNumber'
+import { readVulgar } from './readVulgar'
+import { suggestUnit } from './suggestUnit'
 import { tidyText } from './tidyText'
 
 /** A number in a text and the place where it starts. */

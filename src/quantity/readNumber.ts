@@ -1,7 +1,8 @@
 import { matchAt } from './matchAt'
+import type { NumberFault } from './numberFault'
 import { addRatios, multiplyRatios, powerOfTen, ratio, type Ratio } from './ratio'
 import { readNumeral, type Numeral } from './readNumeral'
-import { readVulgar } from './vulgarFraction'
+import { readVulgar } from './readVulgar'
 
 /** How a number was written, so that it can be written in the same way again. */
 export type NumberForm =
@@ -15,11 +16,6 @@ export interface FoundNumber {
   readonly form: NumberForm
   readonly end: number
 }
-
-/** Why none was found. For an ambiguous number: both readings, and the place just after it. */
-export type NumberFault =
-  | { readonly ok: false, readonly code: 'NOT_A_NUMBER' | 'DIVISION_BY_ZERO' }
-  | { readonly ok: false, readonly code: 'AMBIGUOUS_NUMBER', readonly readings: readonly [string, string], readonly end: number }
 
 const NOT_A_NUMBER: NumberFault = { ok: false, code: 'NOT_A_NUMBER' }
 const FRACTION = /(\d+)\/(\d+)/y

@@ -1,5 +1,5 @@
 import { matchAt } from './matchAt'
-import type { NumberFault } from './readNumber'
+import type { NumberFault } from './numberFault'
 
 /** A row of digits as typed, with at most one decimal mark. */
 export interface Numeral {

@@ -15,7 +15,7 @@ import { writeDecimal } from './writeDecimal'
  */
 export function stepQuantity(text: string, kind: QuantityKind, direction: 1 | -1): string | null {
   const parsed = parseQuantity(text, kind)
-  if (!parsed.ok) return null
+  if (!parsed.ok || !readQuantity(text, kind).ok) return null
   const stepped = parsed.minor === null ? stepNumber(parsed, direction) : stepMinor(parsed, parsed.minor, direction)
   return readQuantity(stepped, kind).ok ? stepped : null
 }
