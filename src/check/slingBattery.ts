@@ -101,6 +101,6 @@ export function troubleOf(sling: SlingResult): CaseSling['trouble'] {
     case 'OK': case 'OK_WITH_SLACK': case 'OK_NEUTRAL_TWIST': return 'none'
     case 'UNSTABLE': return 'unstable'
     case 'LOST_SUPPORT': return 'lost support'
-    default: return 'not converged'
+    case 'NOT_CONVERGED': case 'ERROR': return 'not converged'
   }
 }

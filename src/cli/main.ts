@@ -14,7 +14,7 @@ const WHY: Readonly<Record<string, string>> = {
 
 const readFile: ReadFile = (file) => {
   try {
-    const path = resolve(process.env['STRANDWISE_CWD'] ?? process.cwd(), file)
+    const path = resolve(file)
     const { size } = statSync(path)
     if (size > LARGEST) return { ok: false, why: `the file has ${size} bytes; at most ${LARGEST} are read.` }
     return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path)) }

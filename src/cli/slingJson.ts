@@ -24,6 +24,6 @@ export function slingJson(result: SlingResult): object {
     case 'ERROR': return { ...NOTHING, status: result.status, error: result.error }
     case 'NOT_CONVERGED': return { ...NOTHING, status: result.status, residual_rel: result.residualRel }
     case 'UNSTABLE': return { ...NOTHING, status: result.status, stable: false, upright: result.upright === null ? null : balanceJson(result.upright), residual_rel: result.residualRel }
-    default: return { ...NOTHING, ...balanceJson(result), status: result.status, stable: result.stable, residual_rel: result.residualRel }
+    case 'OK': case 'OK_WITH_SLACK': case 'OK_NEUTRAL_TWIST': case 'LOST_SUPPORT': return { ...NOTHING, ...balanceJson(result), status: result.status, stable: result.stable, residual_rel: result.residualRel }
   }
 }

@@ -8,7 +8,8 @@ export type ParseOutcome =
   | { readonly ok: false; readonly problems: readonly FileProblem[] }
 
 const isRecord = (x: unknown): x is Record<string, unknown> => typeof x === 'object' && x !== null && !Array.isArray(x)
-const show = (x: unknown): string => (JSON.stringify(x) ?? String(x)).slice(0, 60)
+// What comes here was parsed from JSON, so it can always be written back.
+const show = (x: unknown): string => JSON.stringify(x).slice(0, 60)
 const refuse = (...problems: readonly FileProblem[]): ParseOutcome => ({ ok: false, problems })
 
 const KNOWN_TOP = new Set(['format', 'version', 'name'])

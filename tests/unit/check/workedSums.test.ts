@@ -1,9 +1,7 @@
-import { all, create } from 'mathjs'
+import { evaluate } from 'mathjs'
 import { describe, expect, test } from 'vitest'
 import { checkHanger, DEMOS, parseDocument, resolveDocument, type CheckResult } from '#core'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
-
-const math = create(all, { number: 'number' })
 
 const checks: readonly (readonly [string, CheckResult])[] = [
   ...DEMOS.map(({ file, text }): [string, CheckResult] => {
@@ -24,7 +22,7 @@ describe.each(checks)('%s', (_, check) => {
     expect(Object.keys(scope)).toHaveLength(link.terms.length)
     for (const term of link.terms) {
       if (term.formula === null) continue
-      const value = math.evaluate(term.formula, { ...scope }) as number
+      const value = evaluate(term.formula, { ...scope }) as number
       expect(Math.abs(value - term.value), `${term.symbol} = ${term.formula}`).toBeLessThanOrEqual(1e-9 * Math.abs(term.value))
     }
   })
