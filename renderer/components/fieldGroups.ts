@@ -1,0 +1,30 @@
+import { fieldOf, FIELD_PATHS, type FieldPath } from '#core'
+
+/** A heading of the form and the groups of the hanger file that stand under it. */
+const HEADINGS: readonly { readonly title: string, readonly groups: readonly string[] }[] = [
+  { title: 'Pot', groups: ['pot', 'mix', 'weighed', 'plant', 'seat'] },
+  { title: 'Cord', groups: ['cord'] },
+  { title: 'How it is made up', groups: ['make', 'cradle', 'gathering', 'testHang', 'ring'] },
+  { title: 'Where it hangs', groups: ['hook', 'place', 'fixing'] },
+]
+
+/** Answered by the three doors. */
+const DOORS: ReadonlySet<FieldPath> = new Set(['pot.have', 'make.have'])
+
+/** Nothing is asked where only one answer exists. */
+const isAsked = (path: FieldPath): boolean => {
+  const field = fieldOf(path)
+  return !DOORS.has(path) && (field.type !== 'choice' || field.choices.length > 1)
+}
+
+export interface FieldGroup {
+  readonly title: string
+  readonly first: readonly FieldPath[]
+  readonly later: readonly FieldPath[]
+}
+
+/** Every field a maker is asked, by heading, in the table's order: the first questions and the rest. */
+export const FIELD_GROUPS: readonly FieldGroup[] = HEADINGS.map(({ title, groups }) => {
+  const paths = FIELD_PATHS.filter((path) => isAsked(path) && groups.includes(path.split('.', 1)[0] ?? ''))
+  return { title, first: paths.filter((path) => fieldOf(path).first), later: paths.filter((path) => !fieldOf(path).first) }
+})

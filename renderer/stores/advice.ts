@@ -1,0 +1,72 @@
+import { defineStore } from 'pinia'
+import { computed, shallowRef, watch } from 'vue'
+import type { HangerDocument, Remedy } from '#core'
+import type { Advice, AdviceQuestion, AdviceReply } from '../workers/messages'
+import { useDocument } from './document'
+
+/** Time after the last edit before the worker is asked, ms. */
+const QUIET = 150
+
+/** The part of a worker that the store uses. */
+export interface AdviceWorker {
+  postMessage(question: AdviceQuestion): void
+  onmessage: ((event: MessageEvent<AdviceReply>) => void) | null
+  onerror: ((event: ErrorEvent) => void) | null
+}
+
+/**
+ * Advice on the document from a worker: remedies as they are found, the heaviest pot. Asked once the
+ * typing has been quiet for a moment; replies to an earlier revision are dropped. What is known of an
+ * earlier document stays until the new answer comes, and `isFresh` says which it is.
+ */
+export function createAdvice(document: () => HangerDocument, start: () => AdviceWorker) {
+  const answer = shallowRef<Advice | null>(null)
+  const found = shallowRef<readonly Remedy[]>([])
+  const state = shallowRef<'asking' | 'done' | 'failed'>('asking')
+  let revision = 0
+  let timer: ReturnType<typeof setTimeout> | undefined
+
+  const worker = start()
+  worker.onmessage = ({ data: reply }) => {
+    if (reply.revision !== revision) return
+    if (reply.kind === 'progress') found.value = reply.remedies
+    else if (reply.kind === 'failed') state.value = 'failed'
+    else {
+      answer.value = reply.advice
+      found.value = reply.advice?.remedies ?? []
+      state.value = 'done'
+    }
+  }
+  worker.onerror = () => { state.value = 'failed' }
+
+  watch(document, (asked) => {
+    revision += 1
+    state.value = 'asking'
+    worker.postMessage({ kind: 'cancel' })
+    clearTimeout(timer)
+    timer = setTimeout(() => worker.postMessage({ kind: 'ask', revision, document: asked }), QUIET)
+  }, { immediate: true })
+
+  /** Another hanger is looked at: what was known of the last is of no use. */
+  function forget(): void {
+    answer.value = null
+    found.value = []
+  }
+
+  return {
+    answer: computed(() => answer.value),
+    remedies: computed(() => found.value),
+    isFresh: computed(() => state.value === 'done'),
+    hasFailed: computed(() => state.value === 'failed'),
+    forget,
+  }
+}
+
+const startWorker = (): AdviceWorker => new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' })
+
+export const useAdvice = defineStore('advice', () => {
+  const source = useDocument()
+  const advice = createAdvice(() => source.document, startWorker)
+  watch(() => source.opened, advice.forget)
+  return advice
+})

@@ -1,0 +1,131 @@
+import { defineStore } from 'pinia'
+import { computed, shallowRef, watch } from 'vue'
+import { EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, unknownKeyNames, writeDocument, type HangerDocument } from '#core'
+import type { FileProblem, FileToken, NamedFile, OpenOutcome, RecentHanger } from '../../electron/contract'
+import { platform as chosenPlatform } from '../platform/choose'
+import type { Platform } from '../platform/platform'
+import { useDocument } from './document'
+import { useQuestions } from './questions'
+
+/** What became of a file, to be told: said quietly, or said because something was not done. */
+export interface FileMessage {
+  readonly isProblem: boolean
+  readonly text: string
+}
+
+/**
+ * The file the hanger is kept in: which one, whether it lags behind, and the ways to open and save.
+ * Nothing that was not saved is put aside without asking. A save either happened or says why.
+ */
+export function createFile(platform: Platform) {
+  const source = useDocument()
+  const questions = useQuestions()
+  const current = shallowRef<NamedFile | null>(null)
+  const saved = shallowRef<HangerDocument>(source.document)
+  const message = shallowRef<FileMessage | null>(null)
+  const recent = shallowRef<readonly RecentHanger[]>([])
+  const isDirty = computed(() => source.document !== saved.value)
+  const suggestedName = (): string => source.document.name.trim() || 'Hanger'
+
+  const say = (text: string): void => { message.value = { isProblem: false, text } }
+  const complain = (text: string): void => { message.value = { isProblem: true, text } }
+  const complainOf = (deed: 'open' | 'save' | 'export', { code, detail }: FileProblem): void => complain(fileOutcomeText({ code, deed, detail }))
+
+  async function refreshRecent(): Promise<void> { recent.value = await platform.recent() }
+
+  function put(document: HangerDocument, file: NamedFile | null): void {
+    source.load(document)
+    saved.value = document
+    current.value = file
+    const names = unknownKeyNames(document)
+    message.value = names.length === 0 ? null : { isProblem: false, text: findingText({ code: 'UNKNOWN_KEYS', names }) }
+  }
+
+  /** Whether the hanger at hand may be put aside: saved, or given up knowingly. */
+  async function mayLeave(): Promise<boolean> {
+    if (!isDirty.value) return true
+    const answer = await questions.ask('unsaved')
+    return answer === 'save' ? save() : answer === 'discard'
+  }
+
+  function putText(text: string, file: NamedFile | null): void {
+    const parsed = parseDocument(text)
+    if (parsed.ok) put(parsed.document, file)
+    else complain(parsed.problems.map(problemText).join(' '))
+  }
+
+  /** Takes what was opened, once it is known that the present hanger may go. */
+  async function take(outcome: OpenOutcome): Promise<void> {
+    if (!outcome.ok) complainOf('open', outcome.problem)
+    else if (outcome.hanger !== null) putText(outcome.hanger.text, { token: outcome.hanger.token, name: outcome.hanger.name })
+    await refreshRecent()
+  }
+
+  async function startNew(): Promise<void> { if (await mayLeave()) put(EMPTY_DOCUMENT, null) }
+  async function open(): Promise<void> { if (await mayLeave()) await take(await platform.openHanger()) }
+  async function openRecent(token: FileToken): Promise<void> { if (await mayLeave()) await take(await platform.openRecent(token)) }
+  async function openDemo(text: string): Promise<void> { if (await mayLeave()) putText(text, null) }
+  async function openFromOutside(outcome: OpenOutcome): Promise<void> { if (!outcome.ok || await mayLeave()) await take(outcome) }
+
+  async function saveAs(): Promise<boolean> {
+    const { document } = source
+    const outcome = await platform.saveHangerAs(suggestedName(), writeDocument(document))
+    if (!outcome.ok) {
+      complainOf('save', outcome.problem)
+      return false
+    }
+    if (outcome.saved === null) return false
+    current.value = outcome.saved
+    return haveSaved(document, outcome.saved.name)
+  }
+
+  async function saveTo(file: NamedFile, overwrite: boolean): Promise<boolean> {
+    const { document } = source
+    const outcome = await platform.saveHanger(file.token, writeDocument(document), { overwrite })
+    if (outcome.ok) return haveSaved(document, file.name)
+    if (outcome.problem.code === 'CHANGED_ON_DISK') {
+      const answer = await questions.ask('overwrite')
+      if (answer === 'overwrite') return saveTo(file, true)
+      if (answer === 'saveAs') return saveAs()
+    }
+    complainOf('save', outcome.problem)
+    return false
+  }
+
+  async function haveSaved(document: HangerDocument, name: string): Promise<boolean> {
+    saved.value = document
+    say(`Saved as ${name}.`)
+    await refreshRecent()
+    return true
+  }
+
+  let turn: Promise<unknown> = Promise.resolve()
+  /** Two saves at once would each find the file changed by the other. */
+  function save(): Promise<boolean> {
+    const mine = turn.then(() => (current.value === null ? saveAs() : saveTo(current.value, false)))
+    turn = mine.catch(() => false)
+    return mine
+  }
+
+  async function savePdf(): Promise<void> {
+    const outcome = await platform.savePdf(suggestedName())
+    if (!outcome.ok) complainOf('export', outcome.problem)
+    else if (outcome.name !== null) say(`Written to ${outcome.name}.`)
+  }
+
+  watch(isDirty, (dirty) => platform.setUnsaved(dirty), { immediate: true })
+  platform.onOpened((outcome) => { void openFromOutside(outcome) })
+  platform.onSaveBeforeClose(save)
+  void refreshRecent()
+
+  return {
+    name: computed(() => current.value?.name ?? null),
+    isDirty, message: computed(() => message.value), recent: computed(() => recent.value),
+    startNew, open, openRecent, openDemo, save, saveAs, savePdf,
+    /** What was said has been read. */
+    hush: () => { message.value = null },
+    onMenu: platform.onMenu.bind(platform),
+  }
+}
+
+export const useFile = defineStore('file', () => createFile(chosenPlatform))

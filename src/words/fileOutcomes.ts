@@ -1,0 +1,37 @@
+/** What was being done with a hanger file, or with a page to be kept, when it went wrong. */
+export type FileDeed = 'open' | 'save' | 'export'
+
+/** What stopped it. */
+export type FileTrouble =
+  | 'PERMISSION' | 'READ_ONLY' | 'DISK_FULL' | 'NOT_FOUND' | 'IS_FOLDER' | 'TOO_LONG' | 'TOO_LARGE' | 'NOT_TEXT' | 'BUSY' | 'CHANGED_ON_DISK' | 'OTHER'
+
+export interface FileOutcome {
+  readonly code: FileTrouble
+  readonly deed: FileDeed
+  /** What the system said, in its words. */
+  readonly detail: string
+}
+
+const NOT_DONE: Readonly<Record<FileDeed, string>> = {
+  open: 'The file was not opened',
+  save: 'The hanger was not saved',
+  export: 'Nothing was written',
+}
+
+/** Why, and where there is something to do about it, what. */
+const WHY: Readonly<Record<FileTrouble, (outcome: FileOutcome) => string>> = {
+  PERMISSION: ({ deed }) => (deed === 'open' ? 'you may not read it.' : 'you may not write there. Save it in another folder.'),
+  READ_ONLY: ({ deed }) => (deed === 'open' ? 'it cannot be read there.' : 'that disk takes no writing. Save it in another place.'),
+  DISK_FULL: () => 'no room is left on that disk. Make room, or save it in another place.',
+  NOT_FOUND: ({ deed }) => (deed === 'open' ? 'it is no longer there. It may have been moved or renamed.' : 'the folder is no longer there. Save it in another place.'),
+  IS_FOLDER: () => 'a folder of that name stands there. Choose another name.',
+  TOO_LONG: () => 'the name is too long. Choose a shorter one.',
+  TOO_LARGE: ({ deed }) => (deed === 'open' ? 'it is larger than any hanger file can be.' : 'it would be larger than such a file can be.'),
+  NOT_TEXT: () => 'it is not text, so it is no hanger file.',
+  BUSY: () => 'another program holds the file. Close it there and try again.',
+  CHANGED_ON_DISK: () => 'somebody else changed the file since it was opened here.',
+  OTHER: ({ detail }) => `the system said: ${detail}`,
+}
+
+/** The sentence for a file that could not be opened, saved or written. */
+export const fileOutcomeText = (outcome: FileOutcome): string => `${NOT_DONE[outcome.deed]}: ${WHY[outcome.code](outcome)}`

@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest'
+import { fieldOf, FIELD_PATHS, LINKS } from '#core'
+import { choiceOptions } from '../../../../renderer/components/choiceOptions'
+import { FIELD_GROUPS } from '../../../../renderer/components/fieldGroups'
+import { LINK_FIELDS } from '../../../../renderer/components/linkFields'
+
+const onlyOneAnswer = (path: (typeof FIELD_PATHS)[number]): boolean => {
+  const field = fieldOf(path)
+  return field.type === 'choice' && field.choices.length === 1
+}
+
+describe('the form', () => {
+  it('asks every field of the table once, but for the doors and those with only one answer', () => {
+    const asked = FIELD_GROUPS.flatMap(({ first, later }) => [...first, ...later])
+    const expected = FIELD_PATHS.filter((path) => path !== 'pot.have' && path !== 'make.have' && !onlyOneAnswer(path))
+    expect([...asked].sort()).toEqual([...expected].sort())
+  })
+
+  it('asks the first questions first', () => {
+    for (const { first, later } of FIELD_GROUPS) {
+      expect(first.every((path) => fieldOf(path).first)).toBe(true)
+      expect(later.some((path) => fieldOf(path).first)).toBe(false)
+    }
+  })
+
+  it('lets every choice be taken back exactly once', () => {
+    const choices = FIELD_PATHS.filter((path) => fieldOf(path).type === 'choice')
+    for (const path of choices) expect(choiceOptions(path).filter(({ value }) => value === ''), path).toHaveLength(1)
+    expect(choiceOptions('cord.fibre').filter(({ label }) => label === 'don’t know')).toHaveLength(1)
+    expect(choiceOptions('hook.metal').map(({ value }) => value)).toEqual(['steel', 'brass', 'unknown', ''])
+  })
+
+  it('names a field on a card once', () => {
+    for (const link of LINKS) expect(new Set(LINK_FIELDS[link]).size, link).toBe(LINK_FIELDS[link].length)
+  })
+})
