@@ -6,7 +6,7 @@ import type { Scene } from './scene'
 
 const MOST_STEPS = 250
 /** Smallest shift, as a share of the legs' stiffness: enough to bridge an exact zero mode, too small to slow the others. */
-const LEAST_SHIFT = 1e-12
+export const LEAST_SHIFT = 1e-12
 /** From this share on the shift grows slowly; below it is only a search for the right order of size. */
 const COARSE_SHIFT = 1e-4
 /** Longest step: share of the legs' mean length, and turn in rad. */
@@ -43,11 +43,12 @@ export const roundingFloor = ({ pull }: Scene): number => ROUNDING * Number.EPSI
 /**
  * Slides the pot from where `here` stands to the nearest minimum of energy by damped Newton steps
  * (Levenberg and Marquardt's shift, steered by the ratio of won to promised energy). `here` must be
- * evaluated and holds the place reached. `goal`: imbalance, N, at which the search ends.
+ * evaluated and holds the place reached. `goal`: imbalance, N, at which the search ends; `stride`: share of the
+ * longest step to be used, 1 or less.
  *
  * Started exactly on a saddle it stays there; the eigenvalues tell (stability.ts).
  */
-export function minimise(scene: Scene, here: Point, goal: number): Descent {
+export function minimise(scene: Scene, here: Point, goal: number, stride: number): Descent {
   const { stiffness, ell } = scene
   const floor = roundingFloor(scene)
   const least = LEAST_SHIFT * stiffness
@@ -61,7 +62,7 @@ export function minimise(scene: Scene, here: Point, goal: number): Descent {
       shift = Math.max(least, shift * (shift < COARSE_SHIFT * stiffness ? 100 : 4))
       bent ||= iterations === 0 && shift > 1e-7 * stiffness
     }
-    const length = capStep(scene)
+    const length = capStep(scene, stride)
     const promised = promise(here)
     movePose(here.pose, step, ell, trial.pose)
     evaluate(scene, trial)
@@ -83,10 +84,10 @@ export function minimise(scene: Scene, here: Point, goal: number): Descent {
 }
 
 /** Shortens the step to the longest allowed; its length. */
-function capStep({ size, ell }: Scene): number {
+function capStep({ size, ell }: Scene, stride: number): number {
   const move = length3(step[0]!, step[1]!, step[2]!)
   const turn = length3(step[3]!, step[4]!, step[5]!)
-  const share = Math.min(1, (LONGEST_MOVE * size) / move, (LONGEST_TURN * ell) / turn)
+  const share = Math.min(1, (stride * LONGEST_MOVE * size) / move, (stride * LONGEST_TURN * ell) / turn)
   if (share < 1) for (let i = 0; i < 6; i++) step[i]! *= share
   return share * Math.sqrt(move * move + turn * turn)
 }

@@ -2,7 +2,7 @@ import { balanceAt } from './balance'
 import { newPoint, type Point } from './point'
 import { newPose, turnCosine } from './pose'
 import type { Balance, SlingInput, SlingRestStatus, SlingResult } from './result'
-import { findRest } from './rest'
+import { findRest, hasFallen } from './rest'
 import { findBalance } from './saddle'
 import { sceneOf, sceneWallOf, type Scene, type SceneWall } from './scene'
 import { hangUpright } from './start'
@@ -32,7 +32,7 @@ export function solveSling(input: SlingInput): SlingResult {
   const wall = sceneWallOf(input)
   hangUpright(scene, start)
   const free = findRest(scene, start, here)
-  const touch = wall === null || (free.converged && clearOf(scene, wall, here.pose)) ? null : leanOn(scene, wall, free.converged ? here.pose : start, here)
+  const touch = wall === null || (free.converged && clearOf(scene, wall, here.pose)) ? null : leanOn(scene, wall, [here.pose, start], here)
   const converged = touch === null ? free.converged : touch.converged
   const effort = { residualRel: residual(scene, here), iterations: free.iterations + (touch?.iterations ?? 0) }
   if (!converged) return { status: 'NOT_CONVERGED', residualRel: Number.isFinite(effort.residualRel) ? effort.residualRel : null, iterations: effort.iterations }
@@ -41,7 +41,7 @@ export function solveSling(input: SlingInput): SlingResult {
   const carrying = balance.slack.filter((slack) => !slack).length
   if (carrying < LEAST_CARRYING) return { status: 'LOST_SUPPORT', ...balance, ...effort }
   if (!balance.stable) return { status: 'UNSTABLE', stable: false, upright: balance, ...effort }
-  const fallen = balance.R[2][2] <= 0
+  const fallen = hasFallen(here.pose)
   if (free.bent || fallen) {
     const upright = unstableUpright(scene, wall)
     if (upright !== null) return { status: 'UNSTABLE', stable: false, upright, ...effort, residualRel: residual(scene, other) }

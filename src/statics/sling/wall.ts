@@ -1,12 +1,13 @@
 import { solveLinear } from '../linear/solveLinear'
-import { measureGap, newGap } from './contact'
+import { measureGap, newGap, type Gap } from './contact'
 import { evaluate } from './energy'
-import { balanceGoal, minimise, norm, roundingFloor } from './minimise'
+import { balanceGoal, LEAST_SHIFT, minimise, norm, roundingFloor } from './minimise'
 import type { Point } from './point'
 import { copyPose, movePose, type Pose } from './pose'
-import type { Scene, SceneWall } from './scene'
+import type { Scene, SceneContact, SceneWall } from './scene'
 
 const MOST_ROUNDS = 40
+const MOST_FAILURES = 3
 /** Change of the wall's forces in a round, as a share of the weight, from which the last Newton steps take over. */
 const SETTLED = 1e-8
 const MOST_POLISHES = 12
@@ -36,35 +37,54 @@ export function clearOf({ ell, size }: Scene, wall: SceneWall, pose: Pose): bool
 }
 
 /**
- * Finds the rest of a pot that the wall holds off: augmented Lagrangian (forces of the wall raised by
- * penalty times penetration until they settle), then Newton's steps on the equations of balance and
- * touch together. `here` holds the place reached, with the wall's own stiffness and no penalty in its
- * Hessian: a penalty left there would spoil the eigenvalues.
+ * Finds the rest of a pot that the wall holds off, from where it would rest without the wall or, failing
+ * that, from the start. `here` holds the place reached, with the wall's own stiffness and no penalty in
+ * its Hessian: a penalty left there would spoil the eigenvalues.
  */
-export function leanOn(scene: Scene, wall: SceneWall, from: Pose, here: Point): Lean {
-  const { weight, ell, stiffness, legs } = scene
+export function leanOn(scene: Scene, wall: SceneWall, from: readonly Pose[], here: Point): Lean {
   scene.wall = wall
+  let iterations = 0
+  let converged = false
+  for (const pose of from) {
+    copyPose(pose, here.pose)
+    const settled = settle(scene, wall, here)
+    wall.penalty = 0
+    const polished = polish(scene, wall, here)
+    iterations += settled + polished.iterations
+    converged = polished.converged
+    if (converged) break
+  }
+  const touching = wall.contacts.filter((_, i) => wall.force[i]! > 0)
+  return { converged, iterations, forces: [...wall.force], slopes: touching.map((contact) => gapAt(scene, wall, contact, here.pose).slope) }
+}
+
+/**
+ * Augmented Lagrangian: the forces of the wall are raised by penalty times penetration, and the pot
+ * slides to its rest under them, until they settle. The Newton steps it took.
+ */
+function settle(scene: Scene, wall: SceneWall, here: Point): number {
+  const { weight, ell, stiffness, legs } = scene
+  wall.force.fill(0)
   wall.penalty = 10 * Math.min(stiffness / legs, (200 * weight) / ell)
-  copyPose(from, here.pose)
   let iterations = 0
   let before = Infinity
-  for (let round = 0; round < MOST_ROUNDS; round++) {
+  for (let round = 0, failures = 0; round < MOST_ROUNDS && failures < MOST_FAILURES; round++) {
     evaluate(scene, here)
-    iterations += minimise(scene, here, SETTLED * weight).iterations
+    const descent = minimise(scene, here, SETTLED * weight, 1)
+    iterations += descent.iterations
+    if (!descent.converged) failures++
     const change = raiseForces(scene, wall, here.pose)
-    if (change <= SETTLED * weight) break
+    if (descent.converged && change <= SETTLED * weight) break
     if (change > before / 4) wall.penalty *= 4
     before = change
   }
-  wall.penalty = 0
-  const polished = polish(scene, wall, here)
-  const touching = wall.contacts.filter((_, i) => wall.force[i]! > 0)
-  const slopes = touching.map((contact) => {
-    const own = newGap()
-    measureGap(wall, contact, ell, here.pose, own)
-    return own.slope
-  })
-  return { converged: polished.converged, iterations: iterations + polished.iterations, forces: [...wall.force], slopes }
+  return iterations
+}
+
+function gapAt({ ell }: Scene, wall: SceneWall, contact: SceneContact, pose: Pose): Gap {
+  const own = newGap()
+  measureGap(wall, contact, ell, pose, own)
+  return own
 }
 
 /** Raises each force by penalty times penetration, not below zero; the largest change, N. */
@@ -85,20 +105,20 @@ function raiseForces({ ell }: Scene, wall: SceneWall, pose: Pose): number {
  * closed, no force negative, no contact inside the wall.
  */
 function polish(scene: Scene, wall: SceneWall, here: Point): { readonly converged: boolean; readonly iterations: number } {
-  const { ell, size } = scene
+  const { ell, size: length } = scene
   const { force, contacts } = wall
-  const balanced = Math.max(balanceGoal(scene), roundingFloor(scene))
+  const goal = balanceGoal(scene)
+  let before = Infinity
   const loaded = contacts.map((_, i) => force[i]! > 0)
   for (let iterations = 0; iterations < MOST_POLISHES; iterations++) {
     evaluate(scene, here)
-    const gaps = contacts.map((contact) => {
-      const own = newGap()
-      measureGap(wall, contact, ell, here.pose, own)
-      return own
-    })
-    gaps.forEach((own, i) => (loaded[i] ||= own.s > CLEAR * size))
-    const closed = gaps.every((own, i) => !loaded[i] || Math.abs(own.s) <= CLOSED * size)
-    if (closed && norm(here.gradient) <= balanced) return { converged: true, iterations }
+    const gaps = contacts.map((contact) => gapAt(scene, wall, contact, here.pose))
+    gaps.forEach((own, i) => (loaded[i] ||= own.s > CLEAR * length))
+    const closed = gaps.every((own, i) => !loaded[i] || Math.abs(own.s) <= CLOSED * length)
+    const size = norm(here.gradient)
+    const stuck = size > before / 2 && size <= roundingFloor(scene)
+    if (closed && (size <= goal || stuck)) return { converged: true, iterations }
+    before = size
     const active = gaps.flatMap((own, i) => (loaded[i] ? [{ own, i }] : []))
     const change = touchStep(scene, here, active.map(({ own }) => own))
     if (change === null) return { converged: false, iterations }
@@ -115,9 +135,13 @@ function polish(scene: Scene, wall: SceneWall, here: Point): { readonly converge
 }
 
 /** One such step into `step`; the changes of the forces, N, or null if the equations cannot be solved. Forces are counted in metres at the legs' stiffness. */
-function touchStep({ stiffness }: Scene, { hessian: H, gradient: g }: Point, gaps: readonly { readonly s: number; readonly slope: Float64Array }[]): readonly number[] | null {
+function touchStep({ stiffness }: Scene, { hessian: H, gradient: g }: Point, gaps: readonly Gap[]): readonly number[] | null {
   const matrix: number[][] = []
-  for (let a = 0; a < 6; a++) matrix.push([...H.subarray(6 * a, 6 * a + 6), ...gaps.map(({ slope }) => stiffness * slope[a]!)])
+  for (let a = 0; a < 6; a++) {
+    const row = [...H.subarray(6 * a, 6 * a + 6), ...gaps.map(({ slope }) => stiffness * slope[a]!)]
+    row[a]! += LEAST_SHIFT * stiffness
+    matrix.push(row)
+  }
   gaps.forEach(({ slope }, i) => matrix.push([...Array.from(slope, (x) => stiffness * x), ...gaps.map((_, j) => (i === j ? -PROXIMAL * stiffness : 0))]))
   const solved = solveLinear(matrix, [...Array.from(g, (x) => -x), ...gaps.map(({ s }) => -stiffness * s)])
   if (!solved.ok) return null
