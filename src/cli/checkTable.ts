@@ -34,7 +34,7 @@ export function checkTable(file: string, document: HangerDocument, answer: Answe
   const worst = LINKS.flatMap((link) => governingOf(check.links.filter((l) => l.link === link)) ?? [])
   const shown = worst.filter((l) => l.link !== 'load')
   const codes = new Set<string>()
-  const findings = [...worst.flatMap((l) => l.findings), ...check.findings].map(findingText).filter((text) => !codes.has(text) && codes.add(text))
+  const findings = [...worst.toReversed().flatMap((l) => l.findings), ...check.findings].map(findingText).filter((text) => !codes.has(text) && codes.add(text))
   const { path } = solved.geometry
   const unknown = unknownKeyNames(document)
   const section = (title: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ['', title, ...lines.map((l) => `  ${l}`)])

@@ -60,6 +60,7 @@ function alongProfile(profile: readonly ProfilePoint[]): number[] {
  */
 export function tautPath({ profile, strand }: TautPathInput): TautPath | NoTautPath {
   const along = alongProfile(profile)
+  const highest = Math.max(...profile.map((p) => p.z))
   // The path that leaves at point i is the true one if no higher point pokes through its straight part.
   for (let i = profile.length - 1; i >= 0; i--) {
     const leave = profile[i] as ProfilePoint
@@ -67,6 +68,8 @@ export function tautPath({ profile, strand }: TautPathInput): TautPath | NoTautP
     if (free <= leave.r) continue
     const rise = Math.sqrt(free * free - leave.r * leave.r)
     const top = leave.z + rise
+    // The hanging point cannot be inside the pot.
+    if (top <= highest) continue
     const pokes = profile.slice(i + 1).some((p) => p.z < top && p.r > (leave.r * (top - p.z)) / rise + 1e-12)
     const bends = i === 0 || isConvexAt(profile[i - 1] as ProfilePoint, leave, top)
     if (pokes || !bends) continue
@@ -83,8 +86,12 @@ export function tautPath({ profile, strand }: TautPathInput): TautPath | NoTautP
       knotToLeave: metres(along[i] as number),
     }
   }
-  const least = Math.max(...profile.map((p, i) => (along[i] as number) + p.r))
-  return { ok: false, least: metres(least) }
+  return { ok: false, least: metres(leastStrand(profile, along, highest)) }
+}
+
+/** The strand that brings the hanging point level with the pot's highest edge. */
+function leastStrand(profile: readonly ProfilePoint[], along: readonly number[], highest: number): number {
+  return Math.max(...profile.map((p, i) => (along[i] as number) + Math.hypot(p.r, highest - p.z)))
 }
 
 /** Whether a strand coming down from the hanging point presses on the point rather than passing clear of it. */
