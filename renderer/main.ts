@@ -1,8 +1,10 @@
 import { createPinia } from 'pinia'
 import { createApp } from 'vue'
 import App from './App.vue'
+import { platform } from './platform/choose'
+import { PLATFORM } from './stores/file'
 import './styles/fonts.css'
 import './styles/tokens.css'
 import './styles/base.css'
 
-createApp(App).use(createPinia()).mount('#app')
+createApp(App).use(createPinia()).provide(PLATFORM, platform).mount('#app')

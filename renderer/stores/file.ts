@@ -1,11 +1,13 @@
 import { defineStore } from 'pinia'
-import { computed, shallowRef, watch } from 'vue'
+import { computed, inject, shallowRef, watch, type InjectionKey } from 'vue'
 import { EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, unknownKeyNames, writeDocument, type HangerDocument } from '#core'
 import type { FileProblem, FileToken, NamedFile, OpenOutcome, RecentHanger } from '../../electron/contract'
-import { platform as chosenPlatform } from '../platform/choose'
 import type { Platform } from '../platform/platform'
 import { useDocument } from './document'
 import { useQuestions } from './questions'
+
+/** Provided to the app by whoever starts it. */
+export const PLATFORM: InjectionKey<Platform> = Symbol('platform')
 
 /** What became of a file, to be told: said quietly, or said because something was not done. */
 export interface FileMessage {
@@ -128,4 +130,8 @@ export function createFile(platform: Platform) {
   }
 }
 
-export const useFile = defineStore('file', () => createFile(chosenPlatform))
+export const useFile = defineStore('file', () => {
+  const platform = inject(PLATFORM)
+  if (platform === undefined) throw new Error('The app was started without a platform.')
+  return createFile(platform)
+})
