@@ -1,4 +1,5 @@
-import { POUND, STANDARD_GRAVITY } from '../quantity/si'
+import { formatFeetInches, formatInches } from '../quantity/formatInches'
+import { metres, POUND, STANDARD_GRAVITY } from '../quantity/si'
 
 // Numbers as a maker reads them: masses in kg and lb, lengths in mm, cm or m; three figures at most.
 
@@ -14,12 +15,20 @@ export const massText = (kilograms: number): string => `${figures(kilograms, 3)}
 /** A force as the mass that would pull as hard. */
 export const forceText = (newtons: number): string => massText(newtons / STANDARD_GRAVITY)
 
-/** A length in the unit a maker would use for its size. */
-export function lengthText(metres: number): string {
-  const size = Math.abs(metres)
-  if (size >= 1.5) return `${figures(metres, 3)} m`
-  if (size >= 0.3) return `${figures(metres * 100, 3)} cm`
-  return `${figures(metres * 1000, 3)} mm`
+/** Length from which metres, and feet, are easier to picture. */
+const METRES_FROM = 1.5
+
+/** A length in the metric unit a maker would use for its size, and in inches as on a tape. @example lengthText(0.1318) is '132 mm (5 3/16 in)' */
+export function lengthText(length: number): string {
+  const inches = Math.abs(length) >= METRES_FROM ? formatFeetInches : formatInches
+  return `${metricText(length)} (${inches(metres(length), 16)})`
+}
+
+function metricText(length: number): string {
+  const size = Math.abs(length)
+  if (size >= METRES_FROM) return `${figures(length, 3)} m`
+  if (size >= 0.3) return `${figures(length * 100, 3)} cm`
+  return `${figures(length * 1000, 3)} mm`
 }
 
 /** A share in whole per cent, rounded up so that it never looks better than it is. */

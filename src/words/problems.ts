@@ -9,7 +9,7 @@ const QUANTITY_WORDS: { readonly [C in QuantityProblem['code']]: (problem: Extra
   EMPTY: () => 'nothing was given',
   NOT_A_NUMBER: ({ text }) => `“${text}” is not a number`,
   NO_UNIT: ({ allowed }) => `the unit is missing: write ${list(allowed)} after the number`,
-  UNKNOWN_UNIT: ({ unit, allowed, suggestion }) => `“${unit}” is not a unit it knows here${suggestion === null ? '' : ` (did you mean ${suggestion}?)`}: write ${list(allowed)}`,
+  UNKNOWN_UNIT: ({ unit, allowed, suggestion }) => `“${unit}” is not a unit it knows here${suggestion === null ? '' : ` (did you mean ${suggestion}?)`}: ${allowed.length === 0 ? 'write a number without a unit' : `write ${list(allowed)}`}`,
   WRONG_KIND: ({ unit, unitKind, askedKind, hint }) => `“${unit}” is a unit of ${KIND_WORDS[unitKind] ?? unitKind}, and ${KIND_WORDS[askedKind] ?? askedKind} is asked${hint === null ? '' : `: write ${hint}`}`,
   AMBIGUOUS_NUMBER: ({ text, readings }) => `“${text}” can be read as ${readings[0]} or ${readings[1]}: write it without a group mark, or with a decimal point`,
   TRAILING_TEXT: ({ text }) => `“${text}” after the unit cannot be read`,
@@ -22,7 +22,7 @@ const QUANTITY_WORDS: { readonly [C in QuantityProblem['code']]: (problem: Extra
 
 const KIND_WORDS: Readonly<Record<string, string>> = {
   length: 'length', mass: 'mass', force: 'force', linearDensity: 'mass per length', time: 'time', count: 'a plain number', angle: 'angle', speed: 'speed', volume: 'volume',
-  density: 'density', number: 'a plain number', pressure: 'pressure',
+  density: 'density', number: 'a plain number', ratio: 'a share', pressure: 'pressure',
 }
 
 const FILE_WORDS: { readonly [C in FileProblem['code']]: (problem: Extract<FileProblem, { code: C }>) => string } = {
