@@ -46,7 +46,7 @@ function typedTexts(json: Record<string, unknown>): HangerDocument['typed'] {
     const [group, key] = splitPath(path)
     const inGroup = Object.hasOwn(json, group) ? json[group] : undefined
     const text = isRecord(inGroup) && Object.hasOwn(inGroup, key) ? inGroup[key] : undefined
-    if (typeof text === 'number' || (typeof text === 'string' && text.trim() !== '')) typed[path] = String(text)
+    if (typeof text === 'number' || typeof text === 'string') typed[path] = String(text)
   }
   return typed
 }

@@ -13,6 +13,7 @@ export function splitPath(path: FieldPath): readonly [string, string] {
   return [group, key]
 }
 
+/** What the file should hold for a field. */
 function textSchema(path: FieldPath): z.ZodType {
   const field = fieldOf(path)
   if (field.type === 'choice') return z.string().meta({ enum: [...field.choices] }).optional()
@@ -20,24 +21,29 @@ function textSchema(path: FieldPath): z.ZodType {
   return z.string().meta({ description: `${field.kind} with its unit, as typed` }).optional()
 }
 
-function groupSchemas(): Record<string, z.ZodType> {
+/** What is let through to the reader of the field, whose sentence says more than a schema can: a bare number too. */
+const anyText = (): z.ZodType => z.union([z.string(), z.number()]).optional()
+
+function groupSchemas(textOf: (path: FieldPath) => z.ZodType): Record<string, z.ZodType> {
   const groups: Record<string, Record<string, z.ZodType>> = {}
   for (const path of FIELD_PATHS) {
     const [group, key] = splitPath(path)
-    groups[group] = { ...groups[group], [key]: textSchema(path) }
+    groups[group] = { ...groups[group], [key]: textOf(path) }
   }
   return Object.fromEntries(Object.entries(groups).map(([group, shape]) => [group, z.looseObject(shape).optional()]))
 }
 
-/** The hanger file as text: what is in it, not what it means. Unknown keys are let through. */
-export const HANGER_FILE = z.looseObject({
+const fileSchema = (textOf: (path: FieldPath) => z.ZodType): z.ZodType => z.looseObject({
   format: z.literal(FORMAT),
   version: z.number(),
   name: z.string().max(200).optional(),
-  ...groupSchemas(),
+  ...groupSchemas(textOf),
 })
+
+/** The hanger file as text: what is in it, not what it means. Unknown keys are let through. */
+export const HANGER_FILE = fileSchema(anyText)
 
 /** JSON Schema (draft 2020-12) of the hanger file. */
 export function hangerFileSchema(): object {
-  return { $id: 'strandwise-hanger-1', title: 'Strandwise hanger file, version 1', ...z.toJSONSchema(HANGER_FILE, { io: 'input' }) }
+  return { $id: 'strandwise-hanger-1', title: 'Strandwise hanger file, version 1', ...z.toJSONSchema(fileSchema(textSchema), { io: 'input' }) }
 }

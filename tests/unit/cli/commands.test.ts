@@ -18,6 +18,7 @@ const FILES: Readonly<Record<string, string>> = {
   'other.json': '{"format":"something else"}',
   'extra.strandwise': '{"format":"strandwise-hanger","version":1,"mood":"calm","pot":{"colour":"blue","rim":"18 cm"}}',
   'broken.strandwise': '{',
+  'bare.strandwise': '{"format":"strandwise-hanger","version":1,"pot":{"rim":18,"height":""}}',
 }
 const read: ReadFile = (file) => {
   const text = FILES[file]
@@ -59,6 +60,8 @@ describe('check', () => {
     ['newer.strandwise', 'version 2'],
     ['other.json', '"strandwise-hanger"'],
     ['bad-unit.strandwise', 'lbf'],
+    ['bare.strandwise', 'Width of the pot at the rim: given “18”, but the unit is missing'],
+    ['bare.strandwise', 'Height of the pot: given “”, but nothing was given. Allowed: 30 mm to 1000 mm.'],
     ['bad-unit.strandwise', 'Width of the pot at the rim: given “-3 cm”'],
   ])('%s is refused with a sentence that says %s, on stderr only', (file, words) => {
     const { out, err, exit } = run('check', file, '--json')

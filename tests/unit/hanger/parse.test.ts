@@ -45,7 +45,8 @@ describe('a hanger file', () => {
     ['{"format":"strandwise-hanger","version":7}', 'NEWER_VERSION'],
     [file({ name: 7 }), 'BAD_NAME'],
     [file({ pot: 'round' }), 'NOT_TEXT'],
-    [file({ pot: { rim: 18 } }), 'NOT_TEXT'],
+    [file({ pot: { rim: true } }), 'NOT_TEXT'],
+    [file({ pot: { rim: ['18 cm'] } }), 'NOT_TEXT'],
     [file({ pot: { rim: null } }), 'NOT_TEXT'],
   ])('%s is refused as %s', (text, code) => {
     const parsed = parseDocument(text)
