@@ -11,7 +11,7 @@
 export const HANGER_EXTENSION = 'strandwise'
 
 /** Largest hanger file that is read or written, bytes. */
-export const HANGER_BYTES_LIMIT = 1024 * 1024
+export const HANGER_BYTES_LIMIT = 1_048_576
 
 /** What stopped a file from being read or written. */
 export const FILE_PROBLEM_CODES = [

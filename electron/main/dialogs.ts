@@ -1,0 +1,67 @@
+import { existsSync } from 'node:fs'
+import { basename } from 'node:path'
+import { dialog, type BrowserWindow } from 'electron'
+import { HANGER_EXTENSION } from '../contract'
+import type { ClosingAnswer } from './closing'
+import { fileName } from './files/fileName'
+
+const KINDS: Readonly<Record<string, string>> = {
+  [HANGER_EXTENSION]: 'Strandwise hanger',
+  pdf: 'PDF',
+  svg: 'Drawing (SVG)',
+  json: 'JSON',
+  html: 'Web page',
+}
+
+const filterFor = (extension: string): Electron.FileFilter => ({ name: KINDS[extension] ?? extension, extensions: [extension] })
+
+/** Path of the hanger file the user chooses, or null. */
+export async function chooseHanger(window: BrowserWindow): Promise<string | null> {
+  const { canceled, filePaths } = await dialog.showOpenDialog(window, {
+    properties: ['openFile'],
+    filters: [filterFor(HANGER_EXTENSION), { name: 'All files', extensions: ['*'] }],
+  })
+  return canceled ? null : filePaths[0] ?? null
+}
+
+async function mayReplace(window: BrowserWindow, path: string): Promise<boolean> {
+  const { response } = await dialog.showMessageBox(window, {
+    type: 'warning',
+    message: `Replace ${basename(path)}?`,
+    detail: 'There is a file of this name in the folder already.',
+    buttons: ['Replace', 'Cancel'],
+    defaultId: 1,
+    cancelId: 1,
+    noLink: true,
+  })
+  return response === 0
+}
+
+/**
+ * Path under which the user wants something saved, or null. A name typed without the ending gets
+ * it; the system has then not asked about the name that is really written, so this does.
+ */
+export async function chooseTarget(window: BrowserWindow, suggestedName: string, extension: string): Promise<string | null> {
+  const { canceled, filePath } = await dialog.showSaveDialog(window, {
+    defaultPath: fileName(suggestedName, extension),
+    filters: [filterFor(extension)],
+  })
+  if (canceled || !filePath) return null
+  if (filePath.toLowerCase().endsWith(`.${extension}`)) return filePath
+  const whole = `${filePath}.${extension}`
+  return !existsSync(whole) || await mayReplace(window, whole) ? whole : null
+}
+
+/** Asks what is to become of changes that are not saved. */
+export async function askAboutUnsaved(window: BrowserWindow): Promise<ClosingAnswer> {
+  const { response } = await dialog.showMessageBox(window, {
+    type: 'question',
+    message: 'Save the changes to this hanger before closing?',
+    detail: 'Without saving they are lost.',
+    buttons: ['Save', 'Don’t save', 'Cancel'],
+    defaultId: 0,
+    cancelId: 2,
+    noLink: true,
+  })
+  return (['save', 'discard'] as const)[response] ?? 'cancel'
+}

@@ -1,0 +1,73 @@
+import { homedir } from 'node:os'
+import { join } from 'node:path'
+import { app, ipcMain, Menu, protocol, session } from 'electron'
+import { EVENTS } from '../contract'
+import { createAnswerers, openPath } from './answerers'
+import { answerRequests } from './answerRequests'
+import { chooseHanger, chooseTarget } from './dialogs'
+import { createHangerFiles } from './files/hangerFiles'
+import { createRecentFiles } from './files/recentFiles'
+import { createInbox, hangerFilesIn } from './inbox'
+import { createMainWindow } from './mainWindow'
+import { menuTemplate } from './menu'
+import { SCHEME } from './origin'
+import { pageSizeFor } from './pageSize'
+import { cutOff, lockDown } from './security'
+import { servePages } from './servePages'
+
+const stateFile = (name: string): string => join(app.getPath('userData'), name)
+
+// Before the app is ready: Chromium reads these once, as it starts.
+app.enableSandbox()
+cutOff(app)
+protocol.registerSchemesAsPrivileged([{ scheme: SCHEME, privileges: { standard: true, secure: true, supportFetchAPI: true } }])
+
+if (app.requestSingleInstanceLock()) run()
+else app.quit()
+
+function run(): void {
+  const files = createHangerFiles()
+  const recent = createRecentFiles(stateFile('recent.json'))
+  const inbox = createInbox((path) => {
+    void openPath({ files, recent }, path).then((outcome) => { main.tell(EVENTS.onOpened, outcome) })
+  })
+  const main = createMainWindow(stateFile('window.json'), inbox.close)
+
+  // A double click may be what starts the app: these two can come before it is ready.
+  app.on('open-file', (event, path) => {
+    event.preventDefault()
+    inbox.give(path)
+  })
+  app.on('second-instance', (_event, args, cwd) => {
+    hangerFilesIn(args, cwd).forEach(inbox.give)
+    main.comeForward()
+  })
+  hangerFilesIn(process.argv, process.cwd()).forEach(inbox.give)
+
+  app.on('before-quit', () => { if (main.isOpen()) main.closing().setQuitting() })
+  app.on('window-all-closed', () => { if (process.platform !== 'darwin') app.quit() })
+
+  void app.whenReady().then(() => {
+    lockDown(app, session.defaultSession)
+    protocol.handle(SCHEME, servePages(join(import.meta.dirname, '../renderer')))
+    answerRequests(ipcMain, main.isOwnPage, createAnswerers({
+      files,
+      recent,
+      inbox,
+      home: homedir(),
+      closing: main.closing,
+      chooseHanger: () => chooseHanger(main.window()),
+      chooseTarget: (suggestedName, extension) => chooseTarget(main.window(), suggestedName, extension),
+      printPage: () => main.window().webContents.printToPDF({
+        pageSize: pageSizeFor(app.getLocaleCountryCode()),
+        preferCSSPageSize: true,
+        printBackground: true,
+        generateTaggedPDF: true,
+        generateDocumentOutline: true,
+      }),
+    }))
+    Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, !app.isPackaged, (command) => { main.tell(EVENTS.onMenu, command) })))
+    main.open()
+    app.on('activate', () => { if (!main.isOpen()) main.open() })
+  })
+}

@@ -1,0 +1,56 @@
+import type { MenuItemConstructorOptions } from 'electron'
+import type { MenuCommand } from '../contract'
+
+type Item = MenuItemConstructorOptions
+
+const divider: Item = { type: 'separator' }
+
+/**
+ * The native menu. An item that asks something of the page carries the command as its id.
+ *
+ * @param developing adds the tools of a developer
+ * @param send hands a command to the page
+ */
+export function menuTemplate(platform: NodeJS.Platform, developing: boolean, send: (command: MenuCommand) => void): Item[] {
+  const mac = platform === 'darwin'
+  const command = (id: MenuCommand, label: string, accelerator?: string): Item =>
+    ({ id, label, click: () => { send(id) }, ...(accelerator ? { accelerator } : {}) })
+
+  const file: Item[] = [
+    command('new', 'New hanger', 'CmdOrCtrl+N'),
+    command('open', 'Open…', 'CmdOrCtrl+O'),
+    divider,
+    command('save', 'Save', 'CmdOrCtrl+S'),
+    command('saveAs', 'Save as…', 'CmdOrCtrl+Shift+S'),
+    divider,
+    command('pdf', 'Save as PDF…', 'CmdOrCtrl+Shift+P'),
+    command('print', 'Print…', 'CmdOrCtrl+P'),
+    divider,
+    mac ? { role: 'close' } : { role: 'quit' },
+  ]
+  const edit: Item[] = [
+    command('undo', 'Undo', 'CmdOrCtrl+Z'),
+    command('redo', 'Redo', mac ? 'Shift+Cmd+Z' : 'Ctrl+Y'),
+    divider,
+    { role: 'cut' },
+    { role: 'copy' },
+    { role: 'paste' },
+    { role: 'selectAll' },
+  ]
+  const view: Item[] = [
+    { role: 'resetZoom' },
+    { role: 'zoomIn' },
+    { role: 'zoomOut' },
+    divider,
+    { role: 'togglefullscreen' },
+    ...(developing ? [divider, { role: 'toggleDevTools' } satisfies Item] : []),
+  ]
+  return [
+    ...(mac ? [{ role: 'appMenu' } satisfies Item] : []),
+    { label: 'File', submenu: file },
+    { label: 'Edit', submenu: edit },
+    { label: 'View', submenu: view },
+    { role: 'windowMenu' },
+    { role: 'help', label: 'Help', submenu: [command('help', 'Strandwise help', mac ? 'Cmd+?' : 'F1'), ...(mac ? [] : [{ role: 'about' } satisfies Item])] },
+  ]
+}
