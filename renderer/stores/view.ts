@@ -12,11 +12,17 @@ export const useView = defineStore('view', () => {
   const situation = shallowRef<CaseCode>('watered')
   watch(() => source.opened, () => { chosen.value = null })
 
-  const select = (link: LinkCode): void => { chosen.value = link }
+  /** Counts choices, so that the card can be brought into sight at each. */
+  const choices = shallowRef(0)
+  function select(link: LinkCode): void {
+    chosen.value = link
+    choices.value += 1
+  }
   const show = (code: CaseCode): void => { situation.value = code }
 
   return {
     selected: computed<LinkCode | null>(() => chosen.value ?? result.check?.governing?.link ?? null),
+    choices: computed(() => choices.value),
     situation: computed(() => situation.value),
     select, show,
   }

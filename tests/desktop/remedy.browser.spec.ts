@@ -1,0 +1,32 @@
+import { expect, test } from 'playwright/test'
+import { hangerPage } from './hangerPage'
+
+test('a remedy is tried on, mends the part, and is taken back', async ({ page }) => {
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.openDemo(/Glazed pot/)
+  await hanger.lookAt('Hook')
+  const rung = hanger.ladder.getByRole('button', { name: /^Hook/ }).first()
+  const before = await rung.innerText()
+  await hanger.remedies.getByRole('button', { name: /^Try it: Use a closed eye/ }).click()
+  const back = hanger.remedies.getByRole('button', { name: /^Take it back: Use a closed eye/ })
+  await expect(back).toBeFocused()
+  await expect(rung).not.toHaveText(before)
+  await expect(hanger.questions.getByRole('radio', { name: 'closed eye or latch' })).toBeChecked()
+  await back.click()
+  await expect(hanger.questions.getByRole('radio', { name: 'open hook' })).toBeChecked()
+  await expect.poll(() => rung.innerText()).toBe(before)
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled()
+})
+
+test('undo takes a tried remedy back, and redo tries it again', async ({ page }) => {
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.openDemo(/Glazed pot/)
+  await hanger.lookAt('Hook')
+  await hanger.remedies.getByRole('button', { name: /^Try it: Use a closed eye/ }).click()
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(hanger.remedies.getByRole('button', { name: /^Try it: Use a closed eye/ })).toBeVisible()
+  await page.getByRole('button', { name: 'Redo' }).click()
+  await expect(hanger.remedies.getByRole('button', { name: /^Take it back: Use a closed eye/ })).toBeVisible()
+})

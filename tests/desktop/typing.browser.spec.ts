@@ -1,0 +1,63 @@
+import { expect, test } from 'playwright/test'
+import { hangerPage } from './hangerPage'
+
+test('while a value is half typed the last verdict stays, and nothing typed is lost', async ({ page }) => {
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.openDemo(/Fern over/)
+  const verdict = 'The hanger holds. The place holds.'
+  await expect(hanger.sentences).toHaveText(verdict)
+  const rim = hanger.questions.getByRole('textbox', { name: 'Width of the pot at the rim', exact: true })
+  await rim.selectText()
+  await rim.pressSequentially('6 3/')
+  await expect(rim).toHaveValue('6 3/')
+  await expect(rim).toHaveAttribute('aria-invalid', 'true')
+  await expect(rim).toHaveAccessibleDescription(/Width of the pot at the rim: given “6 3\/”/)
+  await expect(hanger.sentences).toHaveText(verdict)
+  await expect(hanger.verdict).toContainText('Being typed')
+  await rim.pressSequentially('4 in')
+  await expect(rim).toHaveAttribute('aria-invalid', 'false')
+  await expect(hanger.verdict).not.toContainText('Being typed')
+})
+
+test('one undo takes back what was typed into one field', async ({ page }) => {
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.openDemo(/Fern over/)
+  const rim = hanger.questions.getByRole('textbox', { name: 'Width of the pot at the rim', exact: true })
+  await rim.selectText()
+  await rim.pressSequentially('7 in')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect(rim).toHaveValue('17 cm')
+  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled()
+})
+
+test('the arrow keys step a value in its own unit, an assumed one too', async ({ page }) => {
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.openDemo(/Order for/)
+  const rim = hanger.questions.getByRole('textbox', { name: 'Width of the pot at the rim', exact: true })
+  await rim.press('ArrowUp')
+  await expect(rim).toHaveValue('5 0/4 in')
+  await rim.press('ArrowDown')
+  await expect(rim).toHaveValue('4 3/4 in')
+  const wire = hanger.questions.getByRole('textbox', { name: 'Thickness of the hook’s wire', exact: true })
+  await expect(wire).toHaveAttribute('placeholder', '4 mm')
+  await wire.press('ArrowUp')
+  await expect(wire).toHaveValue('5 mm')
+})
+
+test('an answer that is not known is assumed, listed, and can be taken back', async ({ page }) => {
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.openDemo(/Fern over/)
+  const assumed = hanger.verdict.getByRole('button', { name: /things? assumed/ })
+  const before = Number.parseInt(await assumed.innerText(), 10)
+  await hanger.questions.getByRole('button', { name: 'Don’t know: Number of legs' }).click()
+  await expect(assumed).toHaveText(`${before + 1} things assumed`)
+  await assumed.click()
+  const row = page.getByRole('dialog', { name: 'What is assumed' }).getByRole('row', { name: /Number of legs/ })
+  await expect(row).toContainText('four legs')
+  await page.getByRole('button', { name: 'Close' }).click()
+  await expect(page.getByRole('dialog', { name: 'What is assumed' })).toBeHidden()
+})
