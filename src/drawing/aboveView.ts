@@ -1,37 +1,55 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { CaseCode } from '../load/loadCases'
 import { boundsOf } from './bounds'
-import { bundle } from './bundle'
+import { bundle, strandsSeen } from './bundle'
 import { hull } from './hull'
 import { legPen, standingLegs } from './legs'
 import { potCircle } from './pot'
-import { sceneOf, type Scene } from './scene'
+import { sceneOf, standOf, type Scene, type Stand } from './scene'
 import type { Drawing, Point, Shape } from './shape'
 
 /** Distance of a leg's number from the pot's axis, over the leave point's. */
 const LABEL_REACH = 1.12
 
-/** The same hanger from above: rim, hidden base, ring and legs, numbered as from the front. Null as frontView. */
-export function aboveView(check: CheckResult, code: CaseCode): Drawing | null {
+/** The same hanger from above: rim, hidden base, ring and legs, numbered as from the front; the pot alone where nothing hangs. */
+export function aboveView(check: CheckResult, code: CaseCode): Drawing {
   const scene = sceneOf(check, code)
-  if (scene === null) return null
-  const { pose, view, answers, pencil } = scene
-  const circle = (radius: number, z: number): readonly Point[] => hull(potCircle(scene, radius, z).map(view.above))
-  const pot = { kind: 'area', link: 'load', ink: 'pot', leg: null, pencil: pencil('pot.rim', 'pot.base') } as const
+  if (scene === null) {
+    const stand = standOf(check, code)
+    return framed(stand, potOutlines(stand), Array.from({ length: stand.answers['make.legs'] }, () => null))
+  }
+  const { pose, view, cord, carrying } = scene
   const hanging = view.above(pose.hangingPoint)
-  const legs = Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : [hanging, view.above(pose.leavePoint(leg))] as const))
+  const ends = (leg: number): readonly [Point, Point] => [hanging, view.above(pose.leavePoint(leg))]
   const shapes: Shape[] = [
-    { ...pot, points: circle(answers['pot.rim'] / 2, answers['pot.height']), texture: 'paper', behind: false },
-    { ...pot, points: circle(answers['pot.base'] / 2, 0), texture: 'open', behind: true },
-    ...standingLegs(scene).map((leg): Shape => ({
-      ...legPen(scene, leg), kind: 'cord', behind: false, ...bundle([hanging, view.above(pose.leavePoint(leg))], scene.cord, scene.carrying),
-    })),
+    ...potOutlines(scene),
+    ...standingLegs(scene).map((leg): Shape => ({ ...legPen(scene, leg), kind: 'cord', behind: false, ...bundle(ends(leg), cord, strandsSeen(carrying)) })),
     ...topShapes(scene, hanging),
     ...standingLegs(scene).map((leg) => labelShape(scene, leg)),
   ]
-  const { left, right, bottom, top } = boundsOf(shapes, [], scene.unit)
-  const room = 1.6 * scene.unit
-  return { shapes, dimensions: [], anchors: {}, legs, bounds: { left: left - room, right: right + room, bottom: bottom - room, top: top + room } }
+  return framed(scene, shapes, Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : ends(leg))))
+}
+
+/** With room at the sides for what each leg pulls, and above for a name. */
+function framed({ unit }: Stand, shapes: readonly Shape[], legs: Drawing['legs']): Drawing {
+  const { left, right, bottom, top } = boundsOf(shapes, [], [], unit)
+  return {
+    shapes, legs, dimensions: [], anchors: {},
+    captions: { above: [(left + right) / 2, top + 0.4 * unit] },
+    bounds: { left: left - 3.4 * unit, right: right + 3.4 * unit, bottom: bottom - 0.8 * unit, top: top + 1.6 * unit },
+  }
+}
+
+function potOutlines(stand: Stand): readonly Shape[] {
+  const { answers, view, pencil } = stand
+  const circle = (diameter: number, z: number): readonly Point[] => hull(potCircle(stand, diameter / 2, z).map(view.above))
+  const rim = circle(answers['pot.rim'], answers['pot.height'])
+  const pot = { kind: 'area', link: 'load', ink: 'pot', leg: null, pencil: pencil('pot.rim', 'pot.base') } as const
+  return [
+    { ...pot, points: rim, texture: 'paper', behind: false },
+    { ...pot, points: rim, texture: 'open', behind: false },
+    { ...pot, points: circle(answers['pot.base'], 0), texture: 'open', behind: true },
+  ]
 }
 
 /** The ring seen on edge, or the point where bunched cords hang. */
@@ -49,6 +67,6 @@ function labelShape(scene: Scene, leg: number): Shape {
   const end = view.above(pose.leavePoint(leg))
   const [dx, dy] = [end[0] - middle[0], end[1] - middle[1]]
   const far = Math.max(1e-9, Math.hypot(dx, dy))
-  const reach = LABEL_REACH + (1.1 * unit) / far
+  const reach = LABEL_REACH + (0.6 * unit) / far
   return { ...legPen(scene, leg), ink: 'note', kind: 'label', at: [middle[0] + dx * reach, middle[1] + dy * reach], text: String(leg + 1) }
 }

@@ -16,12 +16,12 @@ function pointsOf(shape: Shape): readonly Point[] {
 }
 
 /** The room a view takes, with space for its numbers and a margin, m. */
-export function boundsOf(shapes: readonly Shape[], dimensions: readonly Dimension[], unit: number): Bounds {
+export function boundsOf(shapes: readonly Shape[], dimensions: readonly Dimension[], captions: readonly Point[], unit: number): Bounds {
   const room = (d: Dimension): readonly Point[] => {
     const [left, right] = { left: [4, 0], middle: [2, 2], right: [0, 4] }[d.side] as [number, number]
     return [d.from, d.to, [d.number[0] - left * unit, d.number[1] - 0.6 * unit], [d.number[0] + right * unit, d.number[1] + 0.6 * unit]]
   }
-  const points = [...shapes.flatMap(pointsOf), ...dimensions.flatMap(room)]
+  const points = [...shapes.flatMap(pointsOf), ...dimensions.flatMap(room), ...captions.map(([x, y]): Point => [x, y + 0.5 * unit])]
   const reach = (k: 0 | 1, pick: (a: number, b: number) => number, start: number): number => points.reduce((best, p) => pick(best, p[k]), start)
   const margin = 0.5 * unit
   return {

@@ -10,12 +10,12 @@ export function buildingShapes(scene: Scene): readonly Shape[] {
   const { answers, ceiling, unit, pencil } = scene
   const substrate = answers['place.substrate']
   const place = { link: 'fixing', ink: 'building', leg: null, pencil: pencil('place.substrate') } as const
-  const half = 4 * unit
+  const half = 3 * unit
   const top = sectionTop(scene)
   const cut: readonly Point[] = [[-half, ceiling], [half, ceiling], [half, top], [-half, top]]
   const shapes: Shape[] = [
     { ...place, kind: 'area', points: cut, texture: TEXTURES[substrate], behind: false },
-    { ...place, kind: 'line', points: [[-1.6 * half, ceiling], [1.6 * half, ceiling]], width: 0, behind: false },
+    { ...place, kind: 'line', points: [[-1.3 * half, ceiling], [1.3 * half, ceiling]], width: 0, behind: false },
   ]
   if (substrate === 'timber') shapes.push(...threadShapes(scene))
   return shapes
@@ -32,13 +32,14 @@ function threadShapes({ answers, ceiling, pencil }: Scene): readonly Shape[] {
   const thread = { link: 'fixing', ink: 'wire', leg: null, pencil: pencil('fixing.penetration', 'fixing.diameter'), kind: 'line', behind: false } as const
   const long = answers['fixing.penetration']
   const thick = answers['fixing.diameter']
+  const edge = thick / 2
   const turns = Math.min(40, Math.floor(long / (0.4 * thick)))
   const pitch = long / Math.max(1, turns)
   return [
     { ...thread, points: [[0, ceiling], [0, ceiling + long]], width: 0.7 * thick },
     ...Array.from({ length: turns }, (_, i): Shape => {
       const z = ceiling + (i + 0.5) * pitch
-      return { ...thread, points: [[-thick / 2, z - 0.25 * pitch], [thick / 2, z + 0.25 * pitch]], width: 0 }
+      return { ...thread, points: [[-edge, z - 0.25 * pitch], [edge, z + 0.25 * pitch]], width: 0 }
     }),
   ]
 }

@@ -23,16 +23,20 @@ function normal(from: Point | null, to: Point | null): Point | null {
   return length < 1e-9 ? null : [-(to[1] - from[1]) / length, (to[0] - from[0]) / length]
 }
 
-/** Strands side by side along an axis, each of the cord's true thickness. */
-export function bundle(axis: readonly Point[], thickness: number, strands: number): { readonly axis: readonly Point[]; readonly strands: readonly (readonly Point[])[]; readonly thickness: number; readonly width: number } {
-  const seen = strandsSeen(strands)
-  return {
-    axis,
-    thickness,
-    width: seen * thickness,
-    strands: Array.from({ length: seen }, (_, i) => beside(axis, (i - (seen - 1) / 2) * thickness)),
-  }
+export interface Bundle {
+  readonly axis: readonly Point[]
+  readonly strands: readonly (readonly Point[])[]
+  readonly thickness: number
+  readonly width: number
 }
+
+/** So many strands side by side along an axis, each of the cord's true thickness. */
+export const bundle = (axis: readonly Point[], thickness: number, seen: number): Bundle => ({
+  axis,
+  thickness,
+  width: seen * thickness,
+  strands: Array.from({ length: seen }, (_, i) => beside(axis, (i - (seen - 1) / 2) * thickness)),
+})
 
 /** The point a share of the way from one to another. */
 export const between = (from: Point, to: Point, share: number): Point => [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]

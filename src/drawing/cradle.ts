@@ -1,4 +1,4 @@
-import { bundle } from './bundle'
+import { bundle, strandsSeen } from './bundle'
 import { standingLegs } from './legs'
 import { potRadius } from './pot'
 import type { Vector } from './pose'
@@ -57,7 +57,7 @@ export function cradleShapes(scene: Scene, behind: boolean): readonly Shape[] {
     const points = stations.map(([angle, along]) => onStrand(scene, angle, along))
     const hidden = points.slice(0, -1).reduce((sum, p) => sum + view.depth(p) - view.depth(pose.place([0, 0, 0])), 0) > 0
     if (hidden !== behind) return []
-    return [{ ...pen, kind: 'cord', leg, behind, ...bundle(points.slice(0, -1).map(view.front), cord, strands) }]
+    return [{ ...pen, kind: 'cord', leg, behind, ...bundle(points.slice(0, -1).map(view.front), cord, strandsSeen(strands)) }]
   })
   return [...shapes, ...knotShapes(scene, behind)]
 }

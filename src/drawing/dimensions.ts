@@ -1,18 +1,16 @@
 import { facing } from './potFrame'
-import { sectionTop } from './building'
-import { bowlRadius } from './hook'
-import type { Scene } from './scene'
+import type { Scene, Stand } from './scene'
 import type { Dimension, Point } from './shape'
 
 /** Dimension lines of pot and plant, along the pot's own axes: they tilt with it. */
-export function potDimensions(scene: Scene): readonly Dimension[] {
+export function potDimensions(scene: Stand): readonly Dimension[] {
   const { answers, unit, pencil } = scene
   const [rim, base, height, plant] = [answers['pot.rim'] / 2, answers['pot.base'] / 2, answers['pot.height'], answers['plant.height']]
   const beside = Math.max(rim, base) + 2.4 * unit
   const upright = (path: 'pot.height' | 'plant.height', value: number, lower: readonly [number, number], upper: readonly [number, number]): Dimension => ({
     path, value, pencil: pencil(path),
     from: facing(scene, beside, lower[1]), to: facing(scene, beside, upper[1]), feet: [facing(scene, ...lower), facing(scene, ...upper)],
-    number: facing(scene, beside, (lower[1] + upper[1]) / 2), side: 'middle',
+    number: facing(scene, beside, lower[1] + 0.4 * (upper[1] - lower[1])), side: 'middle',
   })
   const level = (path: 'pot.rim' | 'pot.base', half: number, at: number, below: number): Dimension => ({
     path, value: 2 * half, pencil: pencil(path),
@@ -26,12 +24,15 @@ export function potDimensions(scene: Scene): readonly Dimension[] {
 /** Dimension lines at the ceiling: how far the hook stands out, and the thread where it is in timber. */
 export function placeDimensions(scene: Scene): readonly Dimension[] {
   const { answers, bowl, ceiling, unit, pencil } = scene
-  const x = 2.2 * unit + bowlRadius(scene)
-  const line = (path: 'hook.projection' | 'fixing.penetration', value: number, foot: number, lower: number, upper: number): Dimension => {
+  const x = 4.6 * unit
+  // Numbers of short lines keep clear of each other.
+  const clear = (length: number): number => Math.max(length / 2, 0.95 * unit)
+  const line = (path: 'hook.projection' | 'fixing.penetration', value: number, foot: number, lower: number, upper: number, number: number): Dimension => {
     const at = (z: number): Point => [x, z]
-    return { path, value, pencil: pencil(path), from: at(lower), to: at(upper), feet: [[foot, lower], [foot, upper]], number: [x + 0.5 * unit, (lower + upper) / 2], side: 'right' }
+    return { path, value, pencil: pencil(path), from: at(lower), to: at(upper), feet: [[foot, lower], [foot, upper]], number: [x + 0.5 * unit, number], side: 'right' }
   }
-  const projection = line('hook.projection', answers['hook.projection'], 0, bowl, ceiling)
-  if (answers['place.substrate'] !== 'timber' || sectionTop(scene) <= ceiling) return [projection]
-  return [projection, line('fixing.penetration', answers['fixing.penetration'], answers['fixing.diameter'] / 2, ceiling, ceiling + answers['fixing.penetration'])]
+  const projection = line('hook.projection', answers['hook.projection'], answers['hook.wire'], bowl, ceiling, ceiling - clear(answers['hook.projection']))
+  if (answers['place.substrate'] !== 'timber') return [projection]
+  const thread = answers['fixing.penetration']
+  return [projection, line('fixing.penetration', thread, answers['fixing.diameter'] / 2, ceiling, ceiling + thread, ceiling + clear(thread))]
 }

@@ -6,23 +6,25 @@ import { buildingShapes } from './building'
 import { cradleShapes, underBase } from './cradle'
 import { placeDimensions, potDimensions } from './dimensions'
 import { fringeShapes, gatheringShapes } from './gathering'
-import { hookShapes, ringShapes } from './hook'
+import { hookBeforeRing, hookShapes, larksHeads, ringShapes } from './hook'
 import { legEnds, legLabels, legShapes } from './legs'
 import { plantShapes } from './plant'
+import { facing } from './potFrame'
 import { potShapes } from './pot'
-import { sceneOf } from './scene'
-import type { Drawing } from './shape'
+import { sceneOf, standOf, type Stand } from './scene'
+import type { Dimension, Drawing, Shape } from './shape'
 import { swingShapes } from './swing'
-import { tapeDimensions, tapeShapes } from './tape'
+import { tapeCaption, tapeDimensions, tapeShapes } from './tape'
 
 /**
  * The hanger from the front in one situation, to scale, m, with the origin at the middle of the pot's
  * base before any cord stretched; beside it one strand laid out straight, for its lengths are measured
- * along the cord. Null where the strands do not reach round the pot.
+ * along the cord. Where the
+ * strands do not reach round the pot it stands beside them, and no leg is drawn.
  */
-export function frontView(check: CheckResult, code: CaseCode): Drawing | null {
+export function frontView(check: CheckResult, code: CaseCode): Drawing {
   const scene = sceneOf(check, code)
-  if (scene === null) return null
+  if (scene === null) return unhung(standOf(check, code))
   const shapes = [
     ...buildingShapes(scene),
     ...hookShapes(scene),
@@ -36,10 +38,27 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing | null {
     ...cradleShapes(scene, false),
     ...legShapes(scene, false),
     ...ringShapes(scene),
+    ...hookBeforeRing(scene),
+    ...larksHeads(scene),
     ...swingShapes(scene),
     ...legLabels(scene),
     ...tapeShapes(scene),
   ]
   const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...placeDimensions(scene)]
-  return { shapes, dimensions, anchors: anchorsOf(scene), bounds: boundsOf(shapes, dimensions, scene.unit), legs: legEnds(scene) }
+  return { ...framed(scene, shapes, dimensions), anchors: anchorsOf(scene), legs: legEnds(scene) }
+}
+
+function unhung(stand: Stand): Drawing {
+  const shapes = [...plantShapes(stand), ...potShapes(stand), ...tapeShapes(stand)]
+  const dimensions = [...tapeDimensions(stand), ...potDimensions(stand)]
+  return {
+    ...framed(stand, shapes, dimensions),
+    anchors: { load: facing(stand, 0, stand.answers['pot.height'] / 2) },
+    legs: Array.from({ length: stand.answers['make.legs'] }, () => null),
+  }
+}
+
+function framed(stand: Stand, shapes: readonly Shape[], dimensions: readonly Dimension[]): Omit<Drawing, 'anchors' | 'legs'> {
+  const laidOut = tapeCaption(stand)
+  return { shapes, dimensions, captions: { laidOut }, bounds: boundsOf(shapes, dimensions, [laidOut], stand.unit) }
 }

@@ -28,6 +28,13 @@ export function hookShapes(scene: Scene): readonly Shape[] {
   ]
 }
 
+/** The half of the bowl that passes before the ring, drawn over it. */
+export function hookBeforeRing(scene: Scene): readonly Shape[] {
+  const bowl = hookShapes(scene)[1]
+  if (scene.answers['make.top'] !== 'ring' || bowl?.kind !== 'line') return []
+  return [{ ...bowl, points: bowl.points.slice(STEPS / 4, STEPS / 2) }]
+}
+
 /** The ring the legs hang from, of its true wire and width. */
 export function ringShapes({ answers, pose, pencil }: Scene): readonly Shape[] {
   if (answers['make.top'] !== 'ring') return []
@@ -35,4 +42,19 @@ export function ringShapes({ answers, pose, pencil }: Scene): readonly Shape[] {
   const inside = answers['ring.inside']
   const centre: Point = [0, pose.hangingPoint[2] + wire + inside / 2]
   return [{ kind: 'circle', link: 'ring', ink: 'wire', leg: null, pencil: pencil('make.top', 'ring.wire', 'ring.inside'), centre, radius: (inside + wire) / 2, width: wire, behind: false }]
+}
+
+/** Cords folded over the ring by lark's heads, one a leg, no more than fit. */
+export function larksHeads({ answers, pose, pencil, cord }: Scene): readonly Shape[] {
+  if (answers['make.top'] !== 'ring') return []
+  const wire = answers['ring.wire']
+  const heads = Math.min(pose.legs, Math.max(1, Math.floor((0.8 * answers['ring.inside']) / cord)))
+  const top = pose.hangingPoint[2]
+  return Array.from({ length: heads }, (_, i): Shape => {
+    const x = (i - (heads - 1) / 2) * cord
+    return {
+      kind: 'line', link: 'leg', ink: 'cord', leg: null, pencil: pencil('make.legs', 'cord.diameter'), width: cord, behind: false,
+      points: [[x, top + wire + 0.9 * cord], [x, top - cord], [0.6 * x, top - 2.4 * cord]],
+    }
+  })
 }

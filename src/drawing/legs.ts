@@ -1,4 +1,4 @@
-import { between, bundle } from './bundle'
+import { beside, between, bundle, strandsSeen } from './bundle'
 import type { Scene } from './scene'
 import type { Point, Shape } from './shape'
 
@@ -22,12 +22,11 @@ function legShape(scene: Scene, leg: number): readonly Shape[] {
   const { pose, view, cord, carrying, code } = scene
   const from = view.front(pose.hangingPoint)
   const to = view.front(pose.leavePoint(leg))
-  const common = legPen(scene, leg)
-  const whole = bundle([from, to], cord, carrying)
   const parted = code === 'strandParted' && leg === 0
-  const shape: Shape = { ...common, kind: 'cord', behind: false, ...whole, strands: parted ? whole.strands.slice(0, -1) : whole.strands }
-  const knots = knotMarks(scene, leg, from, to, whole.width)
-  return parted ? [shape, ...partedStrand(scene, whole.strands[whole.strands.length - 1] as readonly Point[]), ...knots] : [shape, ...knots]
+  const left = bundle([from, to], cord, strandsSeen(carrying) - (parted ? 1 : 0))
+  const shape: Shape = { ...legPen(scene, leg), kind: 'cord', behind: false, ...left }
+  const knots = knotMarks(scene, leg, from, to, left.width)
+  return parted ? [shape, ...partedStrand(scene, beside([from, to], (left.width + cord) / 2)), ...knots] : [shape, ...knots]
 }
 
 /** The pen a leg is drawn with. */
@@ -36,22 +35,21 @@ export const legPen = ({ pencil, answers }: Scene, leg: number): { readonly link
   pencil: pencil('make.legs', 'make.strands', 'make.build', 'cord.diameter', answers['make.legLength'] === null ? 'make.totalLength' : 'make.legLength'),
 })
 
-/** One strand that has parted: its two ends, drawn apart and frayed. */
+/** One strand that has parted: its two ends stand away from the leg, frayed. */
 function partedStrand(scene: Scene, strand: readonly Point[]): readonly Shape[] {
+  const { cord, unit } = scene
   const [from, to] = [strand[0] as Point, strand[1] as Point]
   const common = { ...legPen(scene, 0), kind: 'line', behind: false } as const
-  const gap = Math.min(0.2, (1.2 * scene.unit) / Math.hypot(to[0] - from[0], to[1] - from[1]))
-  const upper = between(from, to, 0.5 - gap / 2)
-  const lower = between(from, to, 0.5 + gap / 2)
-  const fray = (end: Point, towards: number): readonly Shape[] => [-1, 0, 1].map((side) => ({
-    ...common, width: 0, points: [end, [end[0] + side * 0.9 * scene.cord, end[1] + towards * 0.35 * scene.unit]],
-  }))
-  return [
-    { ...common, width: scene.cord, points: [from, upper] },
-    { ...common, width: scene.cord, points: [lower, to] },
-    ...fray(upper, -1),
-    ...fray(lower, 1),
-  ]
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1])
+  const share = (distance: number): number => Math.min(0.3, distance / length)
+  const away = ([x, z]: Point, aside: number): Point => [x + aside * unit, z]
+  const end = (root: Point, upTo: number, droop: number): readonly Shape[] => {
+    const bend = between(from, to, upTo)
+    const tip = away([bend[0], bend[1] - droop * unit], 0.9)
+    const frayed = [-0.35, 0, 0.35].map((side): Shape => ({ ...common, width: 0, points: [tip, [tip[0] + (0.45 + side * 0.4) * unit, tip[1] - (0.5 - side) * unit]] }))
+    return [{ ...common, width: cord, points: [root, bend, away(between(bend, tip, 0.6), 0.05), tip] }, ...frayed]
+  }
+  return [...end(from, 0.42 - share(1.6 * unit), 1.1), ...end(to, 0.42 + share(1.6 * unit), -0.4)]
 }
 
 /** Where sinnets and knots usually run along a leg, as shares of it. */

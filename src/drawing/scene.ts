@@ -3,46 +3,68 @@ import type { CaseCode } from '../load/loadCases'
 import type { Answers } from '../hanger/fields'
 import { pencilOf, type Pencil } from './pencil'
 import { poseOf, type Pose } from './pose'
+import type { Point } from './shape'
 import { viewOf, type View } from './view'
 
-/** All that the parts of a drawing are made from: the posed pot, the view, and the levels of what hangs above and below, m. */
-export interface Scene {
+/** What stands by itself: the pot, the view, and the size that gaps are measured in. */
+export interface Stand {
   readonly check: CheckResult
   readonly code: CaseCode
   readonly answers: Answers
-  readonly pose: Pose
+  readonly pose: Pick<Pose, 'place' | 'hangingPoint'>
   readonly view: View
   readonly pencil: Pencil
   /** Cord diameter. */
   readonly cord: number
+  /** A fortieth of the whole height, m. */
+  readonly unit: number
+}
+
+/** What hangs: the posed pot, and the levels of what is above and below it, m. */
+export interface Scene extends Stand {
+  readonly pose: Pose
   /** Strands of one leg that carry along it: without the knotting ones. */
   readonly carrying: number
   /** Height of the hook's bowl where it carries, and of the ceiling. */
   readonly bowl: number
   readonly ceiling: number
-  /** Where the legs are gathered under the pot, and the length of wraps and fringe below it. */
-  readonly gathering: readonly [number, number]
+  /** Where the legs are gathered under the pot, and the end of the fringe below. */
+  readonly gathering: Point
   readonly fringeEnd: number
-  /** Size that gaps and marks are measured in: a fortieth of the whole height. */
-  readonly unit: number
 }
+
+/** Length taken by the ring at the top of the hanger. */
+export const ringLength = (answers: Answers): number => (answers['make.top'] === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0)
 
 /** Null where the strands do not reach round the pot: nothing hangs. */
 export function sceneOf(check: CheckResult, code: CaseCode): Scene | null {
-  const { solved } = check
-  const { answers } = solved.hanger
-  const pose = poseOf(solved, code)
+  const pose = poseOf(check.solved, code)
   if (pose === null) return null
-  const view = viewOf(pose.legs)
-  const gathering = view.front(pose.place([0, 0, 0]))
-  const bowl = pose.hangingPoint[2] + (answers['make.top'] === 'ring' ? answers['ring.wire'] + answers['ring.inside'] : 0)
+  const { answers } = check.solved.hanger
+  const bowl = pose.hangingPoint[2] + Math.max(0, ringLength(answers) - answers['ring.wire'])
   const ceiling = bowl + answers['hook.projection']
-  const fringeEnd = gathering[1] - solved.geometry.knot - answers['make.fringe']
+  const common = commonOf(check, code)
+  const gathering = common.view.front(pose.place([0, 0, 0]))
+  const fringeEnd = gathering[1] - check.solved.geometry.knot - answers['make.fringe']
   return {
-    check, code, answers, pose, view, gathering, bowl, ceiling, fringeEnd,
-    pencil: pencilOf(check),
-    cord: solved.geometry.knot / answers['gathering.wraps'],
+    ...common, pose, gathering, bowl, ceiling, fringeEnd,
     carrying: answers['make.build'] === 'plain' ? answers['make.strands'] : Math.max(1, Math.floor(answers['make.strands'] / 2)),
     unit: (ceiling - fringeEnd) / 40,
   }
+}
+
+/** The pot standing beside a strand that is too short for it, the gathering knot level with the base. */
+export function standOf(check: CheckResult, code: CaseCode): Stand {
+  const { hanger: { answers }, geometry: { strand, knot } } = check.solved
+  const top = Math.max(strand + ringLength(answers), answers['pot.height'] + answers['plant.height'])
+  return {
+    ...commonOf(check, code),
+    pose: { place: (point) => point, hangingPoint: [0, 0, strand] },
+    unit: (top + knot + answers['make.fringe']) / 40,
+  }
+}
+
+function commonOf(check: CheckResult, code: CaseCode): Omit<Stand, 'pose' | 'unit'> {
+  const { hanger: { answers }, geometry } = check.solved
+  return { check, code, answers, view: viewOf(answers['make.legs']), pencil: pencilOf(check), cord: geometry.knot / answers['gathering.wraps'] }
 }

@@ -42,6 +42,9 @@ export interface Dimension {
   readonly pencil: boolean
 }
 
+/** What stands in the drawing and wants a name beside it. */
+export type CaptionCode = 'above' | 'laidOut'
+
 export interface Bounds {
   readonly left: number
   readonly right: number
@@ -55,6 +58,8 @@ export interface Drawing {
   readonly dimensions: readonly Dimension[]
   /** Where a leader line from the ladder meets the drawing. */
   readonly anchors: Readonly<Partial<Record<LinkCode, Point>>>
+  /** Where the names of parts of the drawing stand, centred. */
+  readonly captions: Readonly<Partial<Record<CaptionCode, Point>>>
   readonly bounds: Bounds
   /** Ends of each leg as solved, in the view: [hanging point, leave point]; null for a leg that is gone. */
   readonly legs: readonly (readonly [Point, Point] | null)[]

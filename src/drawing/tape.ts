@@ -1,6 +1,6 @@
-import { bundle } from './bundle'
+import { bundle, strandsSeen } from './bundle'
 import { potAside } from './potFrame'
-import type { Scene } from './scene'
+import { ringLength, type Stand } from './scene'
 import type { Dimension, Point, Shape } from './shape'
 
 /** One strand of the hanger laid out straight beside it, from the top of the ring to the end of the fringe: heights of its joints, m. */
@@ -14,14 +14,14 @@ interface Tape {
   readonly end: number
 }
 
-function tapeOf(scene: Scene): Tape {
-  const { answers, pose, check, bowl, unit } = scene
+function tapeOf(stand: Stand): Tape {
+  const { answers, pose, check, unit } = stand
   const { strand, knot } = check.solved.geometry
-  const top = answers['make.top'] === 'ring' ? bowl + answers['ring.wire'] : bowl
   const ringEnd = pose.hangingPoint[2]
+  const top = ringEnd + ringLength(answers)
   const gathering = ringEnd - strand
   return {
-    x: Math.min(-answers['pot.rim'] / 2, ...potAside(scene)) - 2.4 * unit,
+    x: Math.min(answers['pot.rim'] / -2, ...potAside(stand)) - 2.4 * unit,
     top, ringEnd, gathering,
     firstKnots: gathering + answers['cradle.first'],
     gatheringEnd: gathering - knot,
@@ -30,10 +30,10 @@ function tapeOf(scene: Scene): Tape {
 }
 
 /** The strand laid out straight, as thick as the strands of one leg, with a stroke across at every joint. */
-export function tapeShapes(scene: Scene): readonly Shape[] {
-  const { answers, cord, unit, pencil } = scene
-  const tape = tapeOf(scene)
-  const strands = answers['make.strands']
+export function tapeShapes(stand: Stand): readonly Shape[] {
+  const { answers, cord, unit, pencil } = stand
+  const tape = tapeOf(stand)
+  const strands = strandsSeen(answers['make.strands'])
   const run = (link: 'leg' | 'seat' | 'gatheringGrip', from: number, to: number): Shape =>
     ({ kind: 'cord', link, ink: 'cord', leg: null, pencil: pencil('make.strands', 'cord.diameter'), behind: false, ...bundle([[tape.x, from], [tape.x, to]], cord, strands) })
   const note = { link: null, ink: 'note', leg: null, kind: 'line', width: 0, behind: false } as const
@@ -50,9 +50,9 @@ export function tapeShapes(scene: Scene): readonly Shape[] {
 }
 
 /** Its lengths: the whole, or the leg where that was given; the cradle's first knots; the fringe. */
-export function tapeDimensions(scene: Scene): readonly Dimension[] {
-  const { answers, unit, pencil } = scene
-  const tape = tapeOf(scene)
+export function tapeDimensions(stand: Stand): readonly Dimension[] {
+  const { answers, unit, pencil } = stand
+  const tape = tapeOf(stand)
   const vertical = (path: 'make.totalLength' | 'make.legLength' | 'cradle.first' | 'make.fringe', value: number, away: number, upper: number, lower: number): Dimension => {
     const x = tape.x - away * unit
     const foot = (z: number): Point => [tape.x, z]
@@ -66,4 +66,10 @@ export function tapeDimensions(scene: Scene): readonly Dimension[] {
     vertical('cradle.first', answers['cradle.first'], 2, tape.firstKnots, tape.gathering),
     vertical('make.fringe', answers['make.fringe'], 2, tape.gatheringEnd, tape.end),
   ]
+}
+
+/** Where the name of the strand laid out stands: above it. */
+export const tapeCaption = (stand: Stand): Point => {
+  const tape = tapeOf(stand)
+  return [tape.x - 3 * stand.unit, tape.top + 0.9 * stand.unit]
 }

@@ -1,0 +1,80 @@
+import { CASE_NAMES, forceText, lengthText, type CaseCode, type CheckResult } from '#core'
+
+type Sling = NonNullable<CheckResult['solved']['slings']>[CaseCode]
+
+/** Tilts below this are not worth a word, degrees. */
+const NOTED_TILT = 0.5
+
+const degrees = (radians: number): string => `${Math.round((radians * 180) / Math.PI)}°`
+
+/** The situation as a caption. */
+export const situationTitle = (situation: CaseCode): string => CASE_NAMES[situation].replace(/^./, (letter) => letter.toUpperCase())
+
+const slingOf = (check: CheckResult, situation: CaseCode): Sling | null => check.solved.slings?.[situation] ?? null
+
+/** Tilt of the pot in a situation, rad; null where it found no rest. */
+export function tiltOf(check: CheckResult, situation: CaseCode): number | null {
+  const drawn = slingOf(check, situation)?.drawn
+  return drawn !== undefined && 'tiltRadians' in drawn ? drawn.tiltRadians : null
+}
+
+const TROUBLE: Readonly<Record<Sling['trouble'], string | null>> = {
+  none: null,
+  unstable: 'The pot does not rest upright; it is drawn as it was hung.',
+  'lost support': 'Fewer than three legs carry: the pot is not held, wherever it is drawn.',
+  'not converged': 'Where it comes to rest could not be found; it is drawn as it was hung.',
+}
+
+const SPECIAL: Readonly<Partial<Record<CaseCode, string>>> = {
+  bump: 'It swings 30° to each side of where it is drawn.',
+  strandParted: 'The strand that has gone is on leg 1.',
+  legParted: 'Leg 1 is gone and is not drawn.',
+  legPartedSudden: 'Leg 1 is gone and is not drawn.',
+}
+
+/** What has to be said beneath the caption so that the drawing is not misread. */
+export function situationNotes(check: CheckResult, situation: CaseCode): readonly string[] {
+  const sling = slingOf(check, situation)
+  const tilt = tiltOf(check, situation)
+  const notes = [
+    sling === null ? 'The legs are too short to close under the pot: nothing hangs.' : TROUBLE[sling.trouble],
+    tilt !== null && (tilt * 180) / Math.PI > NOTED_TILT ? `The pot tilts ${degrees(tilt)}.` : null,
+    SPECIAL[situation] ?? null,
+    sling === null ? null : 'Only what carries is drawn.',
+  ]
+  return notes.filter((note) => note !== null)
+}
+
+/** One leg as drawn: its number, its pull as the mass that pulls as hard, its share of all pulls. */
+export interface LegPull {
+  readonly number: number
+  readonly force: string
+  readonly share: number | null
+}
+
+/** A share in whole per cent, to the nearest: shares of one whole are not to add up to more. */
+export const shareText = (share: number): string => `${Math.round(share * 100)} %`
+
+/** Pull of every leg that carries in a situation, from the sling as drawn. */
+export function legPulls(check: CheckResult, situation: CaseCode): readonly LegPull[] {
+  const drawn = slingOf(check, situation)?.drawn
+  if (drawn === undefined || !('T' in drawn)) return []
+  const sum = drawn.T.reduce((a, b) => a + b, 0)
+  const first = check.solved.hanger.answers['make.legs'] - drawn.T.length
+  return drawn.T.map((force, i) => ({ number: i + 1 + first, force: forceText(force), share: sum > 0 ? force / sum : null }))
+}
+
+/** The drawing in words, for whoever cannot see it. */
+export function drawingDescription(check: CheckResult, situation: CaseCode): string {
+  const { hanger: { answers }, geometry } = check.solved
+  const { path } = geometry
+  const pot = `The pot is ${lengthText(answers['pot.rim'])} wide at the rim, ${lengthText(answers['pot.base'])} at its base and ${lengthText(answers['pot.height'])} high.`
+  if (!path.ok) return [pot, ...situationNotes(check, situation)].join(' ')
+  const from = answers['make.top'] === 'ring' ? 'from a ring' : 'from the hook'
+  const ways = [
+    `${answers['make.legs']} legs hang ${from}, ${degrees(path.angle)} from the vertical, and leave the pot ${lengthText(path.leave.z)} above its base.`,
+    `The hanging point is ${lengthText(path.top)} above the base.`,
+    geometry.drop === null ? '' : `From hook to end of fringe it measures ${lengthText(geometry.drop)}.`,
+  ]
+  return [situationTitle(situation) + '.', ...ways, pot, ...situationNotes(check, situation)].filter((s) => s !== '').join(' ')
+}
