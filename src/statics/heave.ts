@@ -11,8 +11,11 @@ export interface HeaveInput {
   readonly tension: Newtons
 }
 
-/** Vertical stiffness of a symmetric sling: m [k h^2/l^2 + (T/l) s^2/l^2] (second derivative of its energy). */
+/**
+ * Vertical stiffness of a symmetric sling: m [k h^2/l^2 + (T/l) s^2/l^2] (second derivative of its energy),
+ * k = EA / L0 = (EA + T) / l, since a leg of tension T is strained by T / EA.
+ */
 export function heaveStiffness({ legs, stiffness, length: l, height: h, run: s, tension }: HeaveInput): NewtonsPerMetre {
-  const k = stiffness / l
+  const k = (stiffness + tension) / l
   return newtonsPerMetre((legs * (k * h * h + (tension / l) * s * s)) / (l * l))
 }

@@ -1,4 +1,4 @@
-import { newtonStep } from '../linear/cholesky'
+import { newtonStep } from '../linear/newtonStep'
 import { evaluate } from './energy'
 import { copyPoint, newPoint, type Point } from './point'
 import { movePose } from './pose'
@@ -12,16 +12,18 @@ const COARSE_SHIFT = 1e-4
 /** Longest step: share of the legs' mean length, and turn in rad. */
 const LONGEST_MOVE = 0.2
 const LONGEST_TURN = 0.5
-/** Where a step promises less than this share of the energy, differences of energy are rounding. */
+/** Where a step promises less than this share of the energies at play, differences of energy are rounding. */
 const ROUNDING_SHARE = 1e-10
-/** Imbalance, as a share of the weight, that counts as none; rounding may leave more, ROUNDING ulps of the stiffnesses. */
+const ULPS = 1e-14
+/** Imbalance, as a share of the weight, that counts as none; rounding may leave more: so many ulps of the legs' stiffnesses, up to this share. */
 const BALANCED = 1e-11
 const ROUNDING = 200
+const ACCEPTABLE = 1e-6
 
 export interface Descent {
   readonly converged: boolean
   readonly iterations: number
-  /** Whether a place with falling curvature was met on the way. */
+  /** Whether the energy curves downward, or not at all, where the descent began. */
   readonly bent: boolean
 }
 
@@ -37,19 +39,20 @@ export function norm(v: Float64Array): number {
 /** Imbalance, N, that counts as balance. */
 export const balanceGoal = ({ weight }: Scene): number => BALANCED * weight
 
-/** Imbalance, N, below which the rounding of the legs' lengths leaves nothing to improve. */
-export const roundingFloor = ({ pull }: Scene): number => ROUNDING * Number.EPSILON * pull
+/** Imbalance, N, below which the rounding of the legs' lengths may leave nothing to improve, as long as it is small beside the weight. */
+export const roundingFloor = ({ pull, weight }: Scene): number => Math.min(ROUNDING * Number.EPSILON * pull, ACCEPTABLE * weight)
 
 /**
  * Slides the pot from where `here` stands to the nearest minimum of energy by damped Newton steps
  * (Levenberg and Marquardt's shift, steered by the ratio of won to promised energy). `here` must be
- * evaluated and holds the place reached. `goal`: imbalance, N, at which the search ends; `stride`: share of the
- * longest step to be used, 1 or less.
+ * evaluated and holds the place reached. Started exactly on a saddle it stays there; the eigenvalues
+ * tell (stability.ts).
  *
- * Started exactly on a saddle it stays there; the eigenvalues tell (stability.ts).
+ * @param goal imbalance, N, at which the search ends
+ * @param stride share of the longest step to be used, 1 or less
  */
 export function minimise(scene: Scene, here: Point, goal: number, stride: number): Descent {
-  const { stiffness, ell } = scene
+  const { stiffness, ell, weight } = scene
   const floor = roundingFloor(scene)
   const least = LEAST_SHIFT * stiffness
   let shift = least
@@ -63,12 +66,16 @@ export function minimise(scene: Scene, here: Point, goal: number, stride: number
       bent ||= iterations === 0 && shift > 1e-7 * stiffness
     }
     const length = capStep(scene, stride)
-    const promised = promise(here)
+    const fall = firstOrderFall(here)
+    const promised = fall - 0.5 * curvature(here)
     movePose(here.pose, step, ell, trial.pose)
     evaluate(scene, trial)
     const trialSize = norm(trial.gradient)
-    const atFloor = promised < ROUNDING_SHARE * Math.abs(here.energy)
-    const ratio = atFloor ? (trialSize < size ? 1 : -1) : (here.energy - trial.energy) / promised
+    const scale = Math.abs(here.energy) + weight * scene.size
+    const atFloor = promised < ROUNDING_SHARE * scale
+    // Near a saddle the imbalance must grow before it can vanish further down.
+    const better = promised > fall ? trial.energy <= here.energy + ULPS * scale : trialSize < size
+    const ratio = atFloor ? (better ? 1 : -1) : (here.energy - trial.energy) / promised
     if (ratio > 1e-4) {
       copyPoint(trial, here)
       size = trialSize
@@ -94,13 +101,16 @@ function capStep({ size, ell }: Scene, stride: number): number {
 
 const length3 = (x: number, y: number, z: number): number => Math.sqrt(x * x + y * y + z * z)
 
-/** Energy that the step should win by the quadratic model. */
-function promise({ gradient: g, hessian: H }: Point): number {
-  let won = 0
-  for (let a = 0; a < 6; a++) {
-    let Hs = 0
-    for (let b = 0; b < 6; b++) Hs += H[6 * a + b]! * step[b]!
-    won -= step[a]! * (g[a]! + 0.5 * Hs)
-  }
-  return won
+/** Energy that the step would win by the slope alone. */
+function firstOrderFall({ gradient: g }: Point): number {
+  let fall = 0
+  for (let a = 0; a < 6; a++) fall -= g[a]! * step[a]!
+  return fall
+}
+
+/** Second derivative of the energy along the step. */
+function curvature({ hessian: H }: Point): number {
+  let sum = 0
+  for (let a = 0; a < 6; a++) for (let b = 0; b < 6; b++) sum += step[a]! * H[6 * a + b]! * step[b]!
+  return sum
 }

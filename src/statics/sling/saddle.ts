@@ -1,4 +1,4 @@
-import { newtonStep } from '../linear/cholesky'
+import { newtonStep } from '../linear/newtonStep'
 import { evaluate } from './energy'
 import { balanceGoal, norm, roundingFloor } from './minimise'
 import { copyPoint, newPoint, type Point } from './point'

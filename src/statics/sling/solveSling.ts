@@ -40,13 +40,11 @@ export function solveSling(input: SlingInput): SlingResult {
   const balance = balanceAt(scene, here, forces, touch?.slopes ?? [])
   const carrying = balance.slack.filter((slack) => !slack).length
   if (carrying < LEAST_CARRYING) return { status: 'LOST_SUPPORT', ...balance, ...effort }
-  if (!balance.stable) return { status: 'UNSTABLE', stable: false, upright: balance, ...effort }
   const fallen = hasFallen(here.pose)
-  if (free.bent || fallen) {
-    const upright = unstableUpright(scene, wall)
-    if (upright !== null) return { status: 'UNSTABLE', stable: false, upright, ...effort, residualRel: residual(scene, other) }
-    if (fallen) return { status: 'UNSTABLE', stable: false, upright, ...effort }
-  }
+  if (!balance.stable && !fallen) return { status: 'UNSTABLE', stable: false, upright: balance, ...effort }
+  const upright = fallen || free.bent ? unstableUpright(scene, wall) : null
+  if (upright !== null) return { status: 'UNSTABLE', stable: false, upright, ...effort, residualRel: residual(scene, other) }
+  if (fallen) return { status: 'UNSTABLE', stable: false, upright, ...effort }
   return { status: restStatus(balance), ...balance, ...effort }
 }
 

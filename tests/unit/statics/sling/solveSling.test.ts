@@ -1,0 +1,209 @@
+import { describe, expect, it } from 'vitest'
+import type { Balance, SlingInput, SlingResult, Vec3 } from '../../../../src/statics/sling/result'
+import { solveSling } from '../../../../src/statics/sling/solveSling'
+import { seededRandom } from '../../quantity/seededRandom'
+import { randomHanger } from './randomHanger'
+
+const hangers = (count: number, seed: number, leaning: boolean): SlingInput[] => {
+  const random = seededRandom(seed)
+  return Array.from({ length: count }, () => randomHanger(random, leaning))
+}
+const balanceOf = (result: SlingResult): Balance | null => ('T' in result ? result : result.status === 'UNSTABLE' ? result.upright : null)
+const turned = ({ R }: Balance, v: Vec3): Vec3 => {
+  const row = (i: 0 | 1 | 2): number => R[i][0] * v[0] + R[i][1] * v[1] + R[i][2] * v[2]
+  return [row(0), row(1), row(2)]
+}
+const cross = (a: Vec3, b: Vec3): Vec3 => [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
+const plus = (a: Vec3, b: Vec3, factor: number): Vec3 => [a[0] + factor * b[0], a[1] + factor * b[1], a[2] + factor * b[2]]
+const length = (v: Vec3): number => Math.hypot(...v)
+const total = (list: readonly number[]): number => list.reduce((sum, x) => sum + x, 0)
+
+/** Force over W and moment about the centre of gravity over W ell that are out of balance, from the answer alone. */
+function imbalance(input: SlingInput, balance: Balance): number {
+  const { A, B, cg, mass, gravity, ell, wall } = input
+  const W = mass * gravity
+  let force: Vec3 = [0, 0, -W]
+  let moment: Vec3 = [0, 0, 0]
+  A.forEach((top, i) => {
+    const arm = turned(balance, plus(B[i]!, cg, -1))
+    const leg = plus(top, plus(balance.cg, arm, 1), -1)
+    const pull = plus([0, 0, 0], leg, balance.T[i]! / length(leg))
+    force = plus(force, pull, 1)
+    moment = plus(moment, cross(arm, pull), 1)
+  })
+  wall?.contacts.forEach((contact, i) => {
+    if (contact.type !== 'circle') throw new Error('circles only here')
+    // The point of the circle that is farthest along the wall's normal.
+    const axis = turned(balance, [0, 0, 1])
+    const along = wall.n[0] * axis[0] + wall.n[1] * axis[1] + wall.n[2] * axis[2]
+    const out = plus(wall.n, axis, -along)
+    const arm = plus(turned(balance, plus([0, 0, contact.z], cg, -1)), out, contact.r / length(out))
+    const push = plus([0, 0, 0], wall.n, -Number(balance.wallN[i]))
+    force = plus(force, push, 1)
+    moment = plus(moment, cross(arm, push), 1)
+    const gap = wall.d - (wall.n[0] * (balance.cg[0] + arm[0]) + wall.n[1] * (balance.cg[1] + arm[1]) + wall.n[2] * (balance.cg[2] + arm[2]))
+    expect(gap).toBeGreaterThan(-1e-9)
+    if (balance.wallN[i]! > 0) expect(gap).toBeLessThan(1e-9)
+  })
+  return Math.max(length(force) / W, length(moment) / (W * ell))
+}
+
+function expectElastic({ A, B, L0, EA, cg }: SlingInput, balance: Balance): void {
+  A.forEach((top, i) => {
+    const l = length(plus(top, plus(balance.cg, turned(balance, plus(B[i]!, cg, -1)), 1), -1))
+    expect(Math.abs(balance.T[i]! - EA[i]! * Math.max(0, l / L0[i]! - 1))).toBeLessThan(1e-8)
+  })
+}
+
+describe.each([['free', false, 1000, 0], ['leaning on a wall', true, 500, 0]] as const)('random hangers, %s', (_, leaning, count, mostLost) => {
+  const inputs = hangers(count, 29, leaning)
+  const results = inputs.map(solveSling)
+
+  it(`are in balance by forces and moments computed anew; not converged: ${mostLost}`, () => {
+    expect(results.filter(({ status }) => status === 'NOT_CONVERGED')).toHaveLength(mostLost)
+    let checked = 0
+    results.forEach((result, i) => {
+      const balance = balanceOf(result)
+      if (balance === null) return
+      checked++
+      expect(imbalance(inputs[i]!, balance)).toBeLessThanOrEqual(1e-9)
+      expectElastic(inputs[i]!, balance)
+    })
+    expect(checked).toBeGreaterThan(0.9 * count)
+  })
+
+  it('are of every kind', () => {
+    const kinds = new Set(results.map(({ status }) => status))
+    for (const status of ['OK', 'OK_WITH_SLACK', 'OK_NEUTRAL_TWIST', 'LOST_SUPPORT']) expect(kinds).toContain(status)
+    if (leaning) expect(results.some((result) => 'wallN' in result && result.wallN.filter((N) => N > 0).length === 2)).toBe(true)
+  })
+
+  it('answer alike in mirror image, turned about the vertical, and enlarged', () => {
+    const mirror = ([x, y, z]: Vec3): Vec3 => [-x, y, z]
+    const [c, s] = [Math.cos(0.7), Math.sin(0.7)]
+    const turn = ([x, y, z]: Vec3): Vec3 => [c * x - s * y, s * x + c * y, z]
+    const enlarge = ([x, y, z]: Vec3): Vec3 => [3 * x, 3 * y, 3 * z]
+    const by = (input: SlingInput, map: (v: Vec3) => Vec3): SlingInput => ({
+      ...input, A: input.A.map(map), B: input.B.map(map), cg: map(input.cg), wall: input.wall && { ...input.wall, n: map(input.wall.n) },
+    })
+    inputs.slice(0, 150).forEach((input, i) => {
+      const plain = results[i]!
+      if (!('T' in plain)) return
+      const large = by(input, enlarge)
+      const others = [
+        by(input, mirror), by(input, turn),
+        { ...large, L0: input.L0.map((l) => 3 * l), ell: 3 * input.ell, wall: input.wall && { n: input.wall.n, d: 0, contacts: input.wall.contacts.map((one) => (one.type === 'circle' ? { ...one, z: 3 * one.z, r: 3 * one.r } : one)) } },
+        { ...input, mass: 7 * input.mass, EA: input.EA.map((EA) => 7 * EA) },
+      ]
+      others.forEach((other, kind) => {
+        const result = solveSling(other)
+        if (!('T' in result)) throw new Error(result.status)
+        expect(result.status).toBe(plain.status)
+        expect(result.tiltRadians).toBeCloseTo(plain.tiltRadians, 7)
+        result.T.forEach((T, j) => expect(Math.abs(T / (kind === 3 ? 7 : 1) - plain.T[j]!) / (input.mass * input.gravity)).toBeLessThan(1e-7))
+      })
+    })
+  })
+
+  it('carry more in all when the pot is heavier', () => {
+    let compared = 0
+    inputs.slice(0, 300).forEach((input, i) => {
+      const plain = results[i]!
+      const heavier = solveSling({ ...input, mass: 1.3 * input.mass })
+      if (!plain.status.startsWith('OK') || !heavier.status.startsWith('OK') || !('T' in plain) || !('T' in heavier)) return
+      compared++
+      expect(total(heavier.T)).toBeGreaterThan(1.1 * total(plain.T))
+    })
+    expect(compared).toBeGreaterThan(150)
+  })
+
+  it('do not depend on what was solved before', () => {
+    inputs.slice(0, 60).forEach((input, i) => expect(solveSling(input)).toEqual(results[i]))
+  })
+})
+
+describe('solveSling at a wall', () => {
+  const leaning = hangers(200, 31, true)
+  const free = (input: SlingInput): SlingInput => ({ ...input, wall: null })
+
+  it('takes no notice of a wall out of reach', () => {
+    for (const input of leaning.slice(0, 60)) {
+      const far = solveSling({ ...input, wall: { ...input.wall!, d: 5 } })
+      const none = solveSling(free(input))
+      expect({ ...far, wallN: null }).toEqual({ ...none, wallN: null })
+      if ('wallN' in far) expect(far.wallN).toEqual([0, 0])
+    }
+  })
+
+  it('takes a normal of any length, and a corner for a circle of no radius', () => {
+    for (const input of leaning.slice(0, 60)) {
+      const at = 0.05
+      const points = { ...input, wall: { n: [0, 1, 0] as const, d: -0.02, contacts: [{ type: 'circle' as const, z: at, r: 0 }] } }
+      const corner = { ...input, wall: { n: [0, 4, 0] as const, d: -0.08, contacts: [{ type: 'corner' as const, at: [0, 0, at] as const }] } }
+      expect(solveSling(corner)).toEqual(solveSling(points))
+    }
+  })
+
+  it('feels no more than one push where two contacts are the same, however they share it', () => {
+    const [base] = leaning.filter((input) => { const result = solveSling(input); return result.status.startsWith('OK') && 'wallN' in result && result.wallN[0]! > 1 && result.wallN[1] === 0 })
+    const wall = base!.wall!
+    const twice = solveSling({ ...base!, wall: { ...wall, contacts: [wall.contacts[0]!, ...wall.contacts] } })
+    const once = solveSling(base!)
+    if (!('wallN' in once) || !('wallN' in twice)) throw new Error(`${once.status} ${twice.status}`)
+    expect(total(twice.wallN)).toBeCloseTo(total(once.wallN), 7)
+    expect(twice.eigenvalues).toHaveLength(5)
+    expect(twice.eigMinNonzero / once.eigMinNonzero).toBeCloseTo(1, 6)
+  })
+})
+
+describe('solveSling on pots that will not stay upright', () => {
+  // Three soft vertical legs at a small base ring, the centre of gravity far above.
+  const top = (x: number, y: number): Vec3 => [x, y, 1]
+  const low = (x: number, y: number): Vec3 => [x, y, 0.005]
+  const feet = [[0.02, 0], [-0.01, 0.0173], [-0.01, -0.0173]] as const
+  const wobbly = (off: number): SlingInput => ({
+    A: feet.map(([x, y]) => top(x, y)), B: feet.map(([x, y]) => low(x, y)), L0: [0.8, 0.8, 0.8], EA: [1500, 1500, 1500],
+    mass: 5, cg: [off, 0, 0.12], ell: 0.1, gravity: 9.80665, wall: null,
+  })
+
+  it('shows the upright balance, not the place it would fall to', () => {
+    const result = solveSling(wobbly(0))
+    if (result.status !== 'UNSTABLE' || result.upright === null) throw new Error(result.status)
+    expect(result.upright.tiltRadians).toBeLessThan(1e-9)
+    expect(result.upright.negative).toBe(2)
+    expect(result.stable).toBe(false)
+    expect(result.residualRel).toBeLessThan(1e-10)
+  })
+
+  it('says so just off the middle too, where the pot slides off at once', () => {
+    for (const off of [1e-9, 1e-4, 2e-3, 1e-2]) expect(solveSling(wobbly(off))).toMatchObject({ status: 'UNSTABLE', stable: false })
+    expect(solveSling(wobbly(1e-2))).toMatchObject({ upright: null })
+  })
+
+  it('stays put when a wall out of reach is given, too', () => {
+    const result = solveSling({ ...wobbly(0), wall: { n: [1, 0, 0], d: 4, contacts: [{ type: 'circle', z: 0.2, r: 0.1 }] } })
+    expect(result).toMatchObject({ status: 'UNSTABLE', upright: { negative: 2, wallN: [0] } })
+  })
+})
+
+describe('solveSling tells free turning from slack and from looseness', () => {
+  const round = (i: number): readonly [number, number] => [Math.cos(2 * i), Math.sin(2 * i)]
+  const hooked = (heights: readonly number[], longer: number): SlingInput => ({
+    A: heights.map((z): Vec3 => [0.3, -0.1, z]), B: [0, 1, 2].map((i): Vec3 => [0.1 * round(i)[0], 0.1 * round(i)[1], 0.2]),
+    L0: heights.map((z, i) => z - 0.4 + (i === 0 ? longer : 0)), EA: [2000, 2500, 3000], mass: 4, cg: [0, 0, 0.1], ell: 0.1, gravity: 9.80665, wall: null,
+  })
+
+  it('from one hook, and from several places on one vertical line', () => {
+    expect(solveSling(hooked([1, 1, 1], 0))).toMatchObject({ status: 'OK_NEUTRAL_TWIST', zeroIsSymmetry: true, stable: true, negative: 0 })
+    expect(solveSling(hooked([1, 1.1, 1.25], 0))).toMatchObject({ status: 'OK_NEUTRAL_TWIST', zeroIsSymmetry: true })
+  })
+
+  it('not from a hook and a place beside it', () => {
+    const input = hooked([1, 1, 1], 0)
+    expect(solveSling({ ...input, A: [[0.33, -0.1, 1], ...input.A.slice(1)] })).toMatchObject({ status: 'OK', zeroIsSymmetry: false })
+  })
+
+  it('and puts lost support first', () => {
+    expect(solveSling(hooked([1, 1, 1], 0.4))).toMatchObject({ status: 'LOST_SUPPORT', slack: [true, false, false] })
+  })
+})
