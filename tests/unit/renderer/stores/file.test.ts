@@ -20,7 +20,7 @@ function shell() {
     chosenName: 'fern.strandwise' as string | null,
     opens: { ok: true, hanger: { token: 'fern', name: 'fern.strandwise', text: writeDocument(fern) } } as OpenOutcome,
     saves: [] as SaveOutcome[],
-    fromOutside: (_: OpenOutcome): void => undefined,
+    fromOutside: null as ((outcome: OpenOutcome) => void) | null,
     beforeClose: (): Promise<boolean> => Promise.resolve(false),
   }
   const stop = (): void => undefined
@@ -158,7 +158,7 @@ describe('the file', () => {
     const before = source.document
     const go = {
       startNew: file.startNew, open: file.open, openRecent: () => file.openRecent('fern'), openDemo: () => file.openDemo(DEMOS[0]?.text ?? ''),
-      fromOutside: async () => state.fromOutside(state.opens),
+      fromOutside: async () => state.fromOutside?.(state.opens),
     }[way]
     const going = go()
     await settle()
