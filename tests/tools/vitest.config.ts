@@ -5,6 +5,8 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   root: resolve(import.meta.dirname, '../..'),
   test: {
+    // A slow machine is no failure: nothing here is a timed test.
+    testTimeout: 60_000,
     projects: [
       {
         extends: true,
