@@ -75,7 +75,7 @@ export interface Balance {
   readonly eigMinNonzero: number
   /** How many are negative. */
   readonly negative: number
-  /** The only zero one belongs to turning about the vertical through a common hanging point. */
+  /** The only zero one belongs to turning about a line through all hanging points: the vertical through a hook, or the pot's own axis where a round pot leans. */
   readonly zeroIsSymmetry: boolean
   readonly stable: boolean
 }

@@ -8,7 +8,7 @@ export interface SceneContact {
   readonly r: number
 }
 
-/** The wall while solving. `force` and `penalty` are the multipliers of the augmented Lagrangian (wall.ts). */
+/** The wall while solving. `force` and `penalty` are the multipliers of the augmented Lagrangian (leanOn.ts). */
 export interface SceneWall {
   readonly n: readonly [number, number, number]
   readonly d: number
@@ -23,7 +23,7 @@ export interface Scene {
   readonly A: readonly number[]
   readonly arm: readonly number[]
   readonly L0: readonly number[]
-  /** Stiffness of each leg, N/m: EA / L0, or less while a start is being softened (rest.ts). */
+  /** Stiffness of each leg, N/m: EA / L0, or less while a start is being softened (findRest.ts). */
   k: readonly number[]
   readonly weight: number
   readonly ell: number

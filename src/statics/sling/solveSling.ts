@@ -1,13 +1,13 @@
-import { balanceAt } from './balance'
+import { balanceAt } from './balanceAt'
 import { newPoint, type Point } from './point'
 import { newPose, turnCosine } from './pose'
 import type { Balance, SlingInput, SlingRestStatus, SlingResult } from './result'
-import { findRest, hasFallen } from './rest'
-import { findBalance } from './saddle'
+import { findRest, hasFallen } from './findRest'
+import { findBalance } from './findBalance'
 import { sceneOf, sceneWallOf, type Scene, type SceneWall } from './scene'
-import { hangUpright } from './start'
-import { slingError } from './validate'
-import { clearOf, leanOn } from './wall'
+import { hangUpright } from './hangUpright'
+import { slingError } from './slingError'
+import { clearOf, leanOn } from './leanOn'
 
 const LEAST_CARRYING = 3
 /** A balance turned less than this from the upright start counts as the upright position, cosine of 1 degree. */

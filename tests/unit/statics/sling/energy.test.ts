@@ -3,7 +3,7 @@ import { evaluate } from '../../../../src/statics/sling/energy'
 import { newPoint, type Point } from '../../../../src/statics/sling/point'
 import { copyPose, movePose } from '../../../../src/statics/sling/pose'
 import { sceneOf, sceneWallOf, type Scene } from '../../../../src/statics/sling/scene'
-import { hangUpright } from '../../../../src/statics/sling/start'
+import { hangUpright } from '../../../../src/statics/sling/hangUpright'
 import { seededRandom } from '../../quantity/seededRandom'
 import { randomHanger } from './randomHanger'
 

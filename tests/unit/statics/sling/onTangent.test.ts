@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { symmetricEigenvalues } from '../../../../src/statics/linear/symmetricEigenvalues'
-import { onTangent } from '../../../../src/statics/sling/tangent'
+import { onTangent } from '../../../../src/statics/sling/onTangent'
 
 const H = new Float64Array(36)
 ;[2, 3, 5, 7, 11, 13].forEach((value, i) => (H[7 * i] = value))
