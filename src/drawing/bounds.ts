@@ -21,7 +21,7 @@ export function boundsOf(shapes: readonly Shape[], dimensions: readonly Dimensio
     const [left, right] = { left: [4, 0], middle: [2, 2], right: [0, 4] }[d.side] as [number, number]
     return [d.from, d.to, [d.number[0] - left * unit, d.number[1] - 0.6 * unit], [d.number[0] + right * unit, d.number[1] + 0.6 * unit]]
   }
-  const points = [...shapes.flatMap(pointsOf), ...dimensions.flatMap(room), ...captions.map(([x, y]): Point => [x, y + 0.5 * unit])]
+  const points = [...shapes.flatMap(pointsOf), ...dimensions.flatMap(room), ...captions.map(([x, y]): Point => [x, y + 1.8 * unit])]
   const reach = (k: 0 | 1, pick: (a: number, b: number) => number, start: number): number => points.reduce((best, p) => pick(best, p[k]), start)
   const margin = 0.5 * unit
   return {

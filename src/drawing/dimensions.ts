@@ -17,7 +17,7 @@ export function potDimensions(scene: Stand): readonly Dimension[] {
     from: facing(scene, -half, -below), to: facing(scene, half, -below), feet: [facing(scene, -half, at), facing(scene, half, at)],
     number: facing(scene, half + 0.5 * unit, -below), side: 'right',
   })
-  const lines = [upright('pot.height', height, [base, 0], [rim, height]), level('pot.base', base, 0, 1.5 * unit), level('pot.rim', rim, height, 3.1 * unit)]
+  const lines = [upright('pot.height', height, [base, 0], [rim, height]), level('pot.base', base, 0, 1.4 * unit), level('pot.rim', rim, height, 3.3 * unit)]
   return plant > 0 ? [...lines, upright('plant.height', plant, [rim, height], [0, height + plant])] : lines
 }
 

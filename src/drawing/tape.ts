@@ -71,5 +71,5 @@ export function tapeDimensions(stand: Stand): readonly Dimension[] {
 /** Where the name of the strand laid out stands: above it. */
 export const tapeCaption = (stand: Stand): Point => {
   const tape = tapeOf(stand)
-  return [tape.x - 3 * stand.unit, tape.top + 0.9 * stand.unit]
+  return [tape.x - 3 * stand.unit, tape.top + 0.8 * stand.unit]
 }
