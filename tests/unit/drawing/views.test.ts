@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest'
+import { aboveView, CASES, frontView, type CaseCode, type CheckResult, type Drawing, type Point, type Shape } from '#core'
+import { checkOf, ORDINARY } from '../hanger/hangerOf'
+import { DRAWN } from './drawnHangers'
+
+const pointsOf = (shape: Shape): readonly Point[] => {
+  switch (shape.kind) {
+    case 'label': return [shape.at]
+    case 'circle': return [shape.centre]
+    case 'cord': return [...shape.axis, ...shape.strands.flat()]
+    case 'line': case 'area': return shape.points
+  }
+}
+const everyPoint = (d: Drawing): readonly Point[] => [
+  ...d.shapes.flatMap(pointsOf), ...d.dimensions.flatMap((m) => [m.from, m.to, m.number, ...m.feet]), ...Object.values(d.anchors), ...Object.values(d.captions), ...d.legs.flatMap((l) => l ?? []),
+]
+const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - b[1])
+
+/** Where the solve leaves a point of the pot, by the matrix as printed: row by row, from the centre of gravity. */
+function solvedPoint(check: CheckResult, code: CaseCode, point: readonly [number, number, number]): readonly [number, number, number] {
+  const sling = check.solved.slings?.[code].drawn
+  if (sling === undefined || !('R' in sling)) return point
+  const [x, y, z] = [point[0], point[1], point[2] - check.solved.potted[check.solved.loads[code].case.state].centre]
+  const [[a, b, c], [d, e, f], [g, h, i]] = sling.R
+  return [sling.cg[0] + a * x + b * y + c * z, sling.cg[1] + d * x + e * y + f * z, sling.cg[2] + g * x + h * y + i * z]
+}
+
+describe.each(DRAWN)('%s', (_, check) => {
+  describe.each(CASES)('%s', (code) => {
+    const front = frontView(check, code)
+    const above = aboveView(check, code)
+
+    test('every point is a number and lies within the bounds', () => {
+      for (const drawing of [front, above]) {
+        const { left, right, bottom, top } = drawing.bounds
+        expect(everyPoint(drawing).length).toBeGreaterThan(20)
+        for (const [x, y] of everyPoint(drawing)) {
+          expect(x).toBeGreaterThanOrEqual(left)
+          expect(x).toBeLessThanOrEqual(right)
+          expect(y).toBeGreaterThanOrEqual(bottom)
+          expect(y).toBeLessThanOrEqual(top)
+        }
+      }
+    })
+
+    test('both views show every leg between its solved points, and the same one where x meets', () => {
+      const { path } = check.solved.geometry
+      const count = check.solved.hanger.answers['make.legs']
+      const gone = code === 'legParted' || code === 'legPartedSudden' ? 0 : null
+      const turn = Math.PI / (2 * count)
+      expect(front.legs).toHaveLength(count)
+      for (let leg = 0; leg < count; leg++) {
+        const [inFront, fromAbove] = [front.legs[leg], above.legs[leg]]
+        if (!path.ok || leg === gone) {
+          expect(inFront).toBeNull()
+          expect(fromAbove).toBeNull()
+          continue
+        }
+        const angle = (2 * Math.PI * leg) / count
+        const [x, y, z] = solvedPoint(check, code, [path.leave.r * Math.cos(angle), path.leave.r * Math.sin(angle), path.leave.z])
+        const aside = x * Math.cos(turn) - y * Math.sin(turn)
+        const away = x * Math.sin(turn) + y * Math.cos(turn)
+        expect(inFront?.[0]).toEqual([0, path.top])
+        expect(inFront?.[1][0]).toBeCloseTo(aside, 12)
+        expect(inFront?.[1][1]).toBeCloseTo(z, 12)
+        expect(fromAbove?.[1][0]).toBeCloseTo(aside, 12)
+        expect(fromAbove?.[1][1]).toBeCloseTo(away, 12)
+      }
+    })
+
+    test('the cord drawn for a leg runs between the ends that are told', () => {
+      for (const drawing of [front, above]) {
+        const cords = drawing.shapes.filter((s) => s.kind === 'cord' && s.link === 'leg' && s.leg !== null)
+        expect(cords).toHaveLength(drawing.legs.filter((l) => l !== null).length)
+        for (const cord of cords) expect(cord.kind === 'cord' && cord.leg !== null && cord.axis).toEqual(drawing.legs[cord.leg ?? -1])
+      }
+    })
+
+    test('every link is pointed at, within the drawing', () => {
+      const hangs = check.solved.geometry.path.ok
+      for (const { link } of check.links) if (hangs || link === 'load') expect(front.anchors[link], link).toBeDefined()
+    })
+
+    test('an upright dimension line is as long as its value, a tilted one no longer', () => {
+      const tilt = check.solved.slings?.[code].drawn
+      const upright = tilt === undefined || !('tiltRadians' in tilt) || tilt.tiltRadians < 1e-6
+      for (const { path, from, to, value } of front.dimensions) {
+        expect(value, path).toBe(check.solved.hanger.answers[path])
+        if (upright) expect(distance(from, to), path).toBeCloseTo(value, 9)
+        else expect(distance(from, to), path).toBeLessThanOrEqual(value + 1e-9)
+      }
+    })
+  })
+})
+
+test('as long as it hangs, each maker’s length has its line', () => {
+  const paths = (check: CheckResult): readonly string[] => frontView(check, 'watered').dimensions.map((d) => d.path)
+  const common = ['cradle.first', 'make.fringe', 'pot.height', 'pot.base', 'pot.rim', 'plant.height', 'hook.projection']
+  expect(paths(checkOf(ORDINARY))).toEqual(['make.totalLength', ...common, 'fixing.penetration'])
+  expect(paths(checkOf({ ...ORDINARY, 'make.legLength': '50 cm', 'place.substrate': 'masonry' }))).toEqual(['make.legLength', ...common])
+})
+
+test('from the front no two legs stand in one line, whatever their number', () => {
+  for (let legs = 3; legs <= 12; legs++) {
+    const ends = frontView(checkOf({ ...ORDINARY, 'make.legs': String(legs) }), 'watered').legs.map((l) => l?.[1][0] ?? NaN).sort((a, b) => a - b)
+    const gaps = ends.slice(1).map((x, i) => x - (ends[i] as number))
+    expect(Math.min(...gaps), `${legs} legs`).toBeGreaterThan(0.001)
+  }
+})
+
+test('with an even number of legs the upright drawing is its own mirror image', () => {
+  for (const legs of ['4', '6', '10']) {
+    const ends = frontView(checkOf({ ...ORDINARY, 'make.legs': legs }), 'watered').legs.map((l) => l?.[1][0] ?? NaN)
+    const sorted = [...ends].sort((a, b) => a - b)
+    sorted.forEach((x, i) => expect(x).toBeCloseTo(-(sorted[sorted.length - 1 - i] as number), 9))
+  }
+})

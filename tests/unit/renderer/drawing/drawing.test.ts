@@ -1,0 +1,121 @@
+import { mount, type VueWrapper } from '@vue/test-utils'
+import { describe, expect, it } from 'vitest'
+import { aboveView, CASES, frontView, type CheckResult, type LinkCode } from '#core'
+import HangerDrawing from '../../../../renderer/drawing/HangerDrawing.vue'
+import { checkOf, ORDINARY } from '../../hanger/hangerOf'
+
+const check = checkOf(ORDINARY)
+const draw = (props: Partial<InstanceType<typeof HangerDrawing>['$props']>): VueWrapper => mount(HangerDrawing, { props: { check, situation: 'watered', selected: null, stale: false, typed: ORDINARY, ...props }, attachTo: document.body })
+
+const numbers = (element: Element | undefined, names: readonly string[]): readonly number[] => names.map((name) => Number(element?.getAttribute(name)))
+
+describe('the drawing', () => {
+  it.each(CASES)('shows the legs in millimetres where the core drew them: %s', (situation) => {
+    const page = draw({ situation })
+    for (const [view, drawing] of [['front', frontView(check, situation)], ['above', aboveView(check, situation)]] as const) {
+      const lines = page.findAll(`[data-view="${view}"] line[data-leg]`).map((line) => line.element)
+      expect(lines.map((line) => line.getAttribute('data-leg')).sort()).toEqual(drawing.legs.flatMap((leg, i) => (leg === null ? [] : [String(i + 1)])))
+      drawing.legs.forEach((leg, i) => {
+        if (leg === null) return
+        const line = lines.find((l) => l.getAttribute('data-leg') === String(i + 1))
+        const [[ax, az], [bx, bz]] = leg
+        numbers(line, ['x1', 'y1', 'x2', 'y2']).forEach((x, k) => expect(x).toBeCloseTo(1000 * ([ax, -az, bx, -bz][k] ?? NaN), 9))
+      })
+    }
+    page.unmount()
+  })
+
+  it('says in words what is seen, with the pull of every leg in a table', () => {
+    const page = draw({})
+    expect(page.find('svg title').text()).toContain('At rest, just watered')
+    expect(page.find('svg desc').text()).toMatch(/4 legs hang from a ring, \d+° from the vertical/)
+    expect(page.find('svg').attributes('role')).toBe('img')
+    expect(page.findAll('tbody tr').map((row) => row.text())).toHaveLength(4)
+    expect(page.find('tbody tr').text()).toMatch(/^1\s*1\.\d+ kg \(.+ lb\)\s*25 %$/)
+    expect(page.text()).toContain('Only what carries is drawn.')
+    page.unmount()
+  })
+
+  it('names the tilt and what is gone', () => {
+    const page = draw({ situation: 'legParted' })
+    expect(page.find('figcaption').text()).toMatch(/^One leg gone.*The pot tilts \d+°\. Leg 1 is gone and is not drawn\./s)
+    expect(page.findAll('tbody th').map((head) => head.text())).toEqual(['2', '3', '4'])
+    page.unmount()
+  })
+
+  it('marks the chosen part and takes a choice by mouse', async () => {
+    const page = draw({ selected: 'ring' })
+    expect([...new Set(page.findAll('.selected').map((group) => group.attributes('data-link')))]).toEqual(['ring'])
+    await page.find('[data-view="front"] [data-link="hook"] path').trigger('click')
+    expect(page.emitted<[LinkCode]>('select')).toEqual([['hook']])
+    page.unmount()
+  })
+
+  it('stands a pot alone beside legs too short for it', () => {
+    const short: CheckResult = checkOf({ ...ORDINARY, 'make.totalLength': '55 cm' })
+    const page = draw({ check: short, typed: {} })
+    expect(page.findAll('line[data-leg]')).toEqual([])
+    expect(page.text()).toContain('too short')
+    expect(page.find('button[data-path="make.totalLength"]').text()).toBe('550 mm')
+    page.unmount()
+  })
+})
+
+describe('a number on a dimension line', () => {
+  const rim = (page: VueWrapper): ReturnType<VueWrapper['find']> => page.find('button[data-path="pot.rim"]')
+
+  it('shows the text as typed, or what was assumed', () => {
+    const page = draw({ typed: { ...ORDINARY, 'pot.rim': '8 1/4 in' } })
+    expect(rim(page).text()).toBe('8 1/4 in')
+    page.unmount()
+    const bare = draw({ check: checkOf({ 'pot.rim': '240 mm' }), typed: { 'pot.rim': '240 mm' } })
+    expect(bare.find('button[data-path="pot.base"]').text()).toBe('168 mm')
+    expect(bare.find('button[data-path="pot.base"]').attributes('aria-label')).toContain('assumed')
+    bare.unmount()
+  })
+
+  it('becomes a line to type in and gives the new text on Enter, once', async () => {
+    const page = draw({})
+    await rim(page).trigger('click')
+    const input = page.find('.number input')
+    expect(document.activeElement).toBe(input.element)
+    await input.setValue('23 cm')
+    await input.trigger('keydown', { key: 'Enter' })
+    // A browser takes the focus from a line that goes away.
+    await input.trigger('blur')
+    await page.vm.$nextTick()
+    expect(page.emitted('edit')).toEqual([['pot.rim', '23 cm']])
+    expect(document.activeElement).toBe(rim(page).element)
+    page.unmount()
+  })
+
+  it('keeps what was typed when it is left, and nothing when it is given up or unchanged', async () => {
+    const page = draw({})
+    const type = async (text: string, leave: (input: ReturnType<VueWrapper['find']>) => Promise<unknown>): Promise<void> => {
+      await rim(page).trigger('click')
+      await page.find('.number input').setValue(text)
+      await leave(page.find('.number input'))
+      await page.vm.$nextTick()
+    }
+    await type('24 cm', async (input) => {
+      await input.trigger('keydown', { key: 'Escape' })
+      await input.trigger('blur')
+    })
+    await type('210 mm', (input) => input.trigger('blur'))
+    expect(page.emitted('edit')).toBeUndefined()
+    await type('25 cm', (input) => input.trigger('blur'))
+    expect(page.emitted('edit')).toEqual([['pot.rim', '25 cm']])
+    page.unmount()
+  })
+
+  it('steps by the arrow keys in the unit typed', async () => {
+    const page = draw({})
+    await rim(page).trigger('click')
+    const input = page.find<HTMLInputElement>('.number input')
+    await input.trigger('keydown', { key: 'ArrowUp' })
+    await input.trigger('keydown', { key: 'ArrowUp' })
+    await input.trigger('keydown', { key: 'ArrowDown' })
+    expect(input.element.value).toBe('211 mm')
+    page.unmount()
+  })
+})
