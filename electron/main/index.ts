@@ -11,11 +11,16 @@ import { createInbox, hangerFilesIn } from './inbox'
 import { createMainWindow } from './mainWindow'
 import { menuTemplate } from './menu'
 import { SCHEME } from './origin'
+import { isOwnPage } from './ownPage'
 import { pageSizeFor } from './pageSize'
 import { cutOff, lockDown } from './security'
 import { servePages } from './servePages'
 
 const stateFile = (name: string): string => join(app.getPath('userData'), name)
+
+// Tests, and whoever carries the app on a stick, keep its memory elsewhere.
+const memory = process.env['STRANDWISE_USER_DATA']
+if (memory) app.setPath('userData', memory)
 
 // Before the app is ready: Chromium reads these once, as it starts.
 app.enableSandbox()
@@ -50,7 +55,7 @@ function run(): void {
   void app.whenReady().then(() => {
     lockDown(app, session.defaultSession)
     protocol.handle(SCHEME, servePages(join(import.meta.dirname, '../renderer')))
-    answerRequests(ipcMain, main.isOwnPage, createAnswerers({
+    answerRequests(ipcMain, (asker) => isOwnPage(asker, main.contents()), createAnswerers({
       files,
       recent,
       inbox,

@@ -1,17 +1,17 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { app, BrowserWindow, screen } from 'electron'
+import { app, BrowserWindow, screen, type WebContents } from 'electron'
 import { EVENTS } from '../contract'
-import type { Asker } from './answerRequests'
 import { guardClosing, type Closing } from './closing'
 import { askAboutUnsaved } from './dialogs'
-import { ORIGIN, START_ADDRESS } from './origin'
+import { START_ADDRESS } from './origin'
 import { rememberedPlace, rememberPlace, SMALLEST } from './windowPlace'
 
 /** The app's one window, which on a Mac may be closed and opened again. */
 export interface MainWindow {
   readonly open: () => void
   readonly isOpen: () => boolean
+  readonly contents: () => WebContents | undefined
   /** @throws if it is closed */
   readonly window: () => BrowserWindow
   /** @throws if it is closed */
@@ -19,8 +19,6 @@ export interface MainWindow {
   /** Tells the page something; says nothing if there is none. */
   readonly tell: (channel: (typeof EVENTS)[keyof typeof EVENTS], ...args: unknown[]) => void
   readonly comeForward: () => void
-  /** Whether a message is from this window's own page, not from a frame in it or a page it was led to. */
-  readonly isOwnPage: (asker: Asker) => boolean
 }
 
 const PREFERENCES: Electron.WebPreferences = {
@@ -88,6 +86,7 @@ export function createMainWindow(stateFile: string, onClosed: () => void): MainW
   return {
     open,
     isOpen: () => current !== null,
+    contents: () => current?.window.webContents,
     window: () => get().window,
     closing: () => get().closing,
     tell: (channel, ...args) => { current?.window.webContents.send(channel, ...args) },
@@ -96,7 +95,5 @@ export function createMainWindow(stateFile: string, onClosed: () => void): MainW
       if (current.window.isMinimized()) current.window.restore()
       current.window.focus()
     },
-    isOwnPage: ({ sender, senderFrame }) =>
-      sender === current?.window.webContents && senderFrame?.parent === null && senderFrame.origin === ORIGIN,
   }
 }

@@ -1,0 +1,52 @@
+import { mkdtemp, realpath, rm } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join, resolve } from 'node:path'
+import { _electron, expect, test, type ElectronApplication, type Page } from 'playwright/test'
+import type {} from '../../renderer/platform/desktop'
+
+const root = resolve(import.meta.dirname, '../..')
+
+/** Where the built preload lies. */
+export const preload = join(root, 'out/preload/preload.cjs')
+
+/** The built app, started once for all tests of a file; whatever it remembers is thrown away. */
+export interface DesktopApp {
+  readonly app: ElectronApplication
+  readonly page: Page
+  /** An empty folder for files. */
+  readonly folder: string
+}
+
+/** To be called at the top of a test file; what it answers is filled before the first test. */
+export function desktopApp(): DesktopApp {
+  const started: { app?: ElectronApplication, page?: Page, place?: string } = {}
+  const need = <Value>(value: Value | undefined): Value => {
+    if (value === undefined) throw new Error('The app has not been started')
+    return value
+  }
+
+  test.beforeAll(async () => {
+    started.place = await realpath(await mkdtemp(join(tmpdir(), 'strandwise-desktop-')))
+    started.app = await _electron.launch({
+      args: [root],
+      cwd: root,
+      env: { ...process.env, STRANDWISE_USER_DATA: join(started.place, 'memory') },
+    })
+    started.page = await started.app.firstWindow()
+    await expect(started.page.locator('#app')).not.toBeEmpty()
+  })
+  test.beforeEach(async () => {
+    Object.assign(files, { folder: await mkdtemp(join(need(started.place), 'files-')) })
+  })
+  test.afterAll(async () => {
+    await started.app?.close()
+    if (started.place) await rm(started.place, { recursive: true, force: true, maxRetries: 5 })
+  })
+
+  const files = { folder: '' }
+  return {
+    get app() { return need(started.app) },
+    get page() { return need(started.page) },
+    get folder() { return files.folder },
+  }
+}

@@ -1,0 +1,7 @@
+export { app } from './app.mjs'
+export { BrowserWindow } from './browserWindow.mjs'
+export { ipcMain } from './ipcMain.mjs'
+export { Menu } from './menu.mjs'
+export { dialog, screen } from './native.mjs'
+export { protocol, session } from './session.mjs'
+export { webContents } from './webContents.mjs'
