@@ -35,8 +35,8 @@ function framed({ unit }: Stand, shapes: readonly Shape[], legs: Drawing['legs']
   const { left, right, bottom, top } = boundsOf(shapes, [], [], unit)
   return {
     shapes, legs, dimensions: [], anchors: {},
-    captions: { above: [(left + right) / 2, top + 0.4 * unit] },
-    bounds: { left: left - 3.4 * unit, right: right + 3.4 * unit, bottom: bottom - 0.8 * unit, top: top + 1.6 * unit },
+    captions: { above: [(left + right) / 2, top + unit] },
+    bounds: { left: left - 3.4 * unit, right: right + 3.4 * unit, bottom: bottom - 0.8 * unit, top: top + 2.8 * unit },
   }
 }
 
