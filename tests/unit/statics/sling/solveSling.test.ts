@@ -186,6 +186,49 @@ describe('solveSling on pots that will not stay upright', () => {
   })
 })
 
+describe('solveSling on crossed legs', () => {
+  // Every leg crosses the axis: the ring above is half a turn out, and the pot would turn round under it.
+  const at = (r: number, angle: number, z: number): Vec3 => [r * Math.cos(angle), r * Math.sin(angle), z]
+  const crossed = (off: number): SlingInput => ({
+    A: [0, 2, 4].map((angle) => at(0.05, angle + Math.PI, 1)), B: [0, 2, 4].map((angle) => at(0.1, angle, 0.2)), L0: [0.7, 0.7, 0.7],
+    EA: [2900, 2900, 2900], mass: 5, cg: [off, 0, 0.1], ell: 0.1, gravity: 9.80665, wall: null,
+  })
+
+  it('judges the position drawn, whether or not something small starts the turn', () => {
+    for (const off of [0, 1e-7, 1e-5]) expect(solveSling(crossed(off))).toMatchObject({ status: 'UNSTABLE', upright: { negative: 1 } })
+  })
+})
+
+describe('solveSling lets a pot down with care', () => {
+  it('finds the rest that long steps would carry it past', () => {
+    // A tall pot on very unequal legs: it leans far before the soft ones take hold.
+    const result = solveSling({
+      A: [[0.073, 0.066, 2.009], [-0.075, 0.063, 2.007], [0.028, -0.094, 2.002], [0.077, -0.061, 2.004]],
+      B: [[0.069, 0.062, 0.215], [-0.071, 0.059, 0.218], [0.022, -0.074, 0.231], [0.062, -0.049, 0.217]],
+      L0: [0.983, 1.006, 0.979, 0.965], EA: [37510, 832, 16071, 1771], mass: 4, cg: [0.012, 0.018, 0.294], ell: 0.085, gravity: 9.80665, wall: null,
+    })
+    expect(result).toMatchObject({ status: 'OK_WITH_SLACK', tiltRadians: expect.closeTo(0.4332, 3) as number })
+  })
+
+  it('begins again with softer legs where wires hardly give', () => {
+    const result = solveSling({
+      A: [[-0.067, -0.068, 2.009], [0.09, -0.032, 2.003], [-0.008, 0.095, 2.004]], B: [[-0.039, -0.039, 0.223], [0.049, -0.018, 0.227], [-0.004, 0.047, 0.224]],
+      L0: [0.873, 0.917, 0.896], EA: [1202900, 70900, 6913400], mass: 9.7, cg: [-0.007, 0.014, 0.006], ell: 0.052, gravity: 9.80665, wall: null,
+    })
+    expect(result).toMatchObject({ status: 'LOST_SUPPORT', slack: [false, true, false], stable: true })
+  })
+
+  it('begins again from the start where the rest without the wall leads nowhere', () => {
+    const result = solveSling({
+      A: [[0.021, 0.116, 1.994], [-0.119, 0.037, 2.005], [-0.089, -0.103, 2.008], [0.073, -0.116, 1.999], [0.12, 0.034, 2.009]],
+      B: [[0.031, 0.188, 0.037], [-0.171, 0.068, 0.032], [-0.137, -0.143, 0.032], [0.119, -0.173, 0.035], [0.172, 0.064, 0.041]],
+      L0: [0.373, 0.373, 0.373, 0.373, 0.373], EA: [6078, 454, 662, 18032, 531], mass: 3.8, cg: [-0.003, -0.02, 0.058], ell: 0.199, gravity: 9.80665,
+      wall: { n: [0, 1, 0], d: 0, contacts: [{ type: 'circle', z: 0.047, r: 0.209 }, { type: 'circle', z: 0, r: 0.121 }] },
+    })
+    expect(result).toMatchObject({ status: 'OK', stable: true })
+  })
+})
+
 describe('solveSling tells free turning from slack and from looseness', () => {
   const round = (i: number): readonly [number, number] => [Math.cos(2 * i), Math.sin(2 * i)]
   const hooked = (heights: readonly number[], longer: number): SlingInput => ({
