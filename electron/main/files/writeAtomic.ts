@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto'
 import { constants } from 'node:fs'
-import { copyFile, lstat, open, realpath, rename, rm } from 'node:fs/promises'
+import { copyFile, lstat, open, realpath, rename, rm, unlink } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { errorCode } from './fileProblem'
 import { NotOrdinaryError } from './readLimited'
@@ -51,7 +51,8 @@ async function writeThrough(path: string, bytes: Uint8Array, mode: number | null
 
 async function keepAsBackup(path: string): Promise<void> {
   const backup = `${path}~`
-  await rm(backup, { force: true }) // if it is a link, its target must not be written
+  // Taken away first: if it is a link, its target must not be written.
+  await unlink(backup).catch((error: unknown) => { if (errorCode(error) !== 'ENOENT') throw error })
   await copyFile(path, backup, constants.COPYFILE_EXCL | constants.COPYFILE_FICLONE)
 }
 

@@ -23,6 +23,6 @@ export const FILE_KINDS: Readonly<Record<FileExtension, FileKind>> = {
 
 /** A file name to offer for what the page calls its hanger. */
 export function fileName(suggested: string, extension: FileExtension): string {
-  const stem = suggested.replace(/[\p{Cc}<>:"/\\|?*]+/gu, ' ').trim().slice(0, 80)
+  const stem = suggested.replace(/[\p{Cc}\s<>:"/\\|?*]+/gu, ' ').trim().slice(0, 80)
   return `${stem === '' ? 'hanger' : stem}.${extension}`
 }

@@ -1,0 +1,85 @@
+import { readFile, readdir, rm, writeFile } from 'node:fs/promises'
+import { beforeEach, expect, test, vi } from 'vitest'
+import { createAnswerers, openPath, type Shell } from '../../../../electron/main/answerers'
+import { createHangerFiles } from '../../../../electron/main/files/hangerFiles'
+import { createRecentFiles } from '../../../../electron/main/files/recentFiles'
+import { temporaryFolder } from './temporaryFolder'
+
+const folder = temporaryFolder()
+let shell: Shell
+let chosen: string | null
+const printed = new TextEncoder().encode('%PDF-1.7')
+
+beforeEach(() => {
+  chosen = null
+  shell = {
+    files: createHangerFiles(),
+    recent: createRecentFiles(folder.file('recent.json')),
+    inbox: { open: vi.fn() },
+    home: folder.path,
+    closing: () => ({ setUnsaved: vi.fn(), closeAfterSave: vi.fn() }),
+    chooseHanger: async () => chosen,
+    chooseTarget: vi.fn(async () => chosen),
+    printPage: async () => printed,
+  }
+})
+
+test('a dialog that is dismissed is no failure', async () => {
+  const answers = createAnswerers(shell)
+  expect(await answers.openHanger.answer()).toEqual({ ok: true, hanger: null })
+  expect(await answers.saveHangerAs.answer('Fern', '{}')).toEqual({ ok: true, saved: null })
+  expect(await answers.savePdf.answer('Fern')).toEqual({ ok: true, name: null })
+  expect(await answers.exportText.answer('Fern', 'svg', '<svg/>')).toEqual({ ok: true, name: null })
+})
+
+test('what was opened or saved is recent, what could not be is not', async () => {
+  const answers = createAnswerers(shell)
+  await writeFile(folder.file('fern.strandwise'), '{}')
+  chosen = folder.file('fern.strandwise')
+  await answers.openHanger.answer()
+  chosen = folder.file('ivy.strandwise')
+  await answers.saveHangerAs.answer('Ivy', '{}')
+  chosen = folder.file('gone/moss.strandwise')
+  expect(await answers.saveHangerAs.answer('Moss', '{}')).toMatchObject({ ok: false, problem: { code: 'NOT_FOUND' } })
+  const recent = await answers.recent.answer()
+  expect(recent.map(({ name, place }) => [name, place?.replace(/[\\/]$/, '')])).toEqual([['ivy.strandwise', '~'], ['fern.strandwise', '~']])
+})
+
+test('a recent file that is gone is forgotten, one that cannot be read is not', async () => {
+  const answers = createAnswerers(shell)
+  chosen = folder.file('fern.strandwise')
+  await answers.saveHangerAs.answer('Fern', '{}')
+  const [fern] = await answers.recent.answer()
+  await writeFile(chosen, Buffer.from([0xff]))
+  expect(await answers.openRecent.answer(fern?.token ?? '')).toMatchObject({ ok: false, problem: { code: 'NOT_TEXT' } })
+  expect(await answers.recent.answer()).toHaveLength(1)
+  await rm(chosen)
+  expect(await answers.openRecent.answer(fern?.token ?? '')).toMatchObject({ ok: false, problem: { code: 'NOT_FOUND' } })
+  expect(await answers.recent.answer()).toHaveLength(0)
+})
+
+test('a file from outside is opened like any other', async () => {
+  await writeFile(folder.file('fern.strandwise'), '{"legs": 4}')
+  expect(await openPath(shell, folder.file('fern.strandwise'))).toMatchObject({ ok: true, hanger: { text: '{"legs": 4}' } })
+  expect(shell.recent.list()).toEqual([folder.file('fern.strandwise')])
+})
+
+test('exports are written under the name chosen, without a backup', async () => {
+  const answers = createAnswerers(shell)
+  chosen = folder.file('fern.svg')
+  await answers.exportText.answer('Fern', 'svg', '<svg/>')
+  expect(await answers.exportText.answer('Fern', 'svg', '<svg>½</svg>')).toEqual({ ok: true, name: 'fern.svg' })
+  expect(shell.chooseTarget).toHaveBeenLastCalledWith('Fern', 'svg')
+  expect(await readFile(chosen, 'utf8')).toBe('<svg>½</svg>')
+  chosen = folder.file('fern.pdf')
+  expect(await answers.savePdf.answer('Fern')).toEqual({ ok: true, name: 'fern.pdf' })
+  expect(new Uint8Array(await readFile(chosen))).toEqual(printed)
+  expect((await readdir(folder.path)).sort()).toEqual(['fern.pdf', 'fern.svg'])
+})
+
+test('a page that cannot be printed is told, and leaves no file', async () => {
+  chosen = folder.file('fern.pdf')
+  const answers = createAnswerers({ ...shell, printPage: () => Promise.reject(new Error('printing failed')) })
+  expect(await answers.savePdf.answer('Fern')).toEqual({ ok: false, problem: { code: 'OTHER', detail: 'printing failed' } })
+  expect(await readdir(folder.path)).toEqual([])
+})

@@ -1,0 +1,14 @@
+import { expect, test } from 'vitest'
+import { EXPORT_EXTENSIONS } from '../../../../electron/contract'
+import { isExportExtension, isSaveOptions } from '../../../../electron/main/checks'
+
+test('endings are those of the contract, and no others', () => {
+  expect(EXPORT_EXTENSIONS.every(isExportExtension)).toBe(true)
+  expect(['exe', 'SVG', '', 'svg/../../x', 0, null, undefined].filter(isExportExtension)).toEqual([])
+})
+
+test('options are what the contract says, no less and no more', () => {
+  expect([{ overwrite: true }, { overwrite: false }].every(isSaveOptions)).toBe(true)
+  const wrong = [{}, { overwrite: 'yes' }, { overwrite: true, path: '/etc' }, { Overwrite: true }, null, [], true, 'overwrite', undefined]
+  expect(wrong.filter(isSaveOptions)).toEqual([])
+})
