@@ -15,7 +15,7 @@ describe('grams per metre', () => {
     // GB 2696-1987, jute twine of three plies, minimum break; the range of its nominal tex.
     [1010, 1050, 100], [1880, 1960, 200], [2080, 2170, 220], [2320, 2420, 240],
   ])('jute twine of %d to %d tex: close below the standard’s %d N', (from, to, standard) => {
-    const { force, grade } = strengthOf({ 'cord.fibre': 'jute', 'cord.linearDensity': `${(from + to) / 2} tex` })
+    const { force, grade } = strengthOf({ 'cord.fibre': 'jute', 'cord.make': 'twisted', 'cord.linearDensity': `${(from + to) / 2} tex` })
     expect(grade).toBe('weighed')
     expect(force).toBeLessThanOrEqual(standard)
     expect(force).toBeGreaterThan(0.9 * standard)
@@ -30,14 +30,14 @@ describe('grams per metre', () => {
   } as const
   test.each(Object.entries(ROPE).flatMap(([fibre, rows]) => rows.map(([grams, kilonewtons]) => ({ fibre, grams, kilonewtons }))))(
     '$fibre rope of $grams g/m: not above the table’s $kilonewtons kN, nor below three quarters of it', ({ fibre, grams, kilonewtons }) => {
-      const { force } = strengthOf({ 'cord.fibre': fibre, 'cord.linearDensity': `${grams} g/m` })
+      const { force } = strengthOf({ 'cord.fibre': fibre, 'cord.make': 'twisted', 'cord.linearDensity': `${grams} g/m` })
       expect(force).toBeLessThanOrEqual(kilonewtons * 1000)
       expect(force).toBeGreaterThan(0.75 * kilonewtons * 1000)
     })
 
   // Manila (Cordage Institute CI 1308-96): the natural-fibre rope whose own-mass strength stands in for hemp.
   test.each([[20.4, 1.8], [27.1, 2.4], [39.3, 4], [56.4, 5.4], [72.5, 7.01], [103.6, 10.61]])('hemp of %d g/m is not taken as stronger than manila’s %d kN', (grams, kilonewtons) => {
-    const { force } = strengthOf({ 'cord.fibre': 'hemp', 'cord.linearDensity': `${grams} g/m` })
+    const { force } = strengthOf({ 'cord.fibre': 'hemp', 'cord.make': 'twisted', 'cord.linearDensity': `${grams} g/m` })
     expect(force).toBeLessThanOrEqual(kilonewtons * 1000)
     expect(force).toBeGreaterThan(0.85 * kilonewtons * 1000)
   })
