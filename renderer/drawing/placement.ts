@@ -1,4 +1,4 @@
-import type { Drawing } from '#core'
+import type { Drawing, Point } from '#core'
 import { mm } from './svgPoint'
 
 /** Where the two views stand in one picture, mm: its box, and how far the view from above is moved. */
@@ -12,11 +12,14 @@ export interface Placement {
 
 type Box = Drawing['bounds']
 
-/** To one scale: side by side, or the view from above below the other, whichever is drawn larger in a frame of this shape. */
-export function placeViews(front: Box, above: Box, frame: { readonly width: number, readonly height: number }): Placement {
-  const options = [sideBySide(front, above), stacked(front, above)] as const
+/** Another place has to be larger by this much to be worth it. */
+const CLEARLY = 1.03
+
+/** To one scale: the view from above in the free corner, at the side or below, whichever is drawn largest in a frame of this shape. */
+export function placeViews(front: Pick<Drawing, 'bounds' | 'corner'>, above: Box, frame: { readonly width: number, readonly height: number }): Placement {
+  const options = [sideBySide(front.bounds, above), stacked(front.bounds, above), ...(front.corner === null ? [] : [inCorner(front.bounds, front.corner, above)])]
   const scale = (p: Placement): number => Math.min(frame.width / p.width, frame.height / p.height)
-  return scale(options[1]) > scale(options[0]) * 1.05 ? options[1] : options[0]
+  return options.reduce((best, option) => (scale(option) > scale(best) * CLEARLY ? option : best))
 }
 
 const wide = (b: Box): number => mm(b.right - b.left)
@@ -27,6 +30,15 @@ function sideBySide(front: Box, above: Box): Placement {
   return {
     x: mm(front.left), y: -mm(front.top), width: wide(front) + wide(above), height,
     above: { x: mm(front.right - above.left), y: -mm(front.top) + mm(above.top) + 0.08 * (height - high(above)) },
+  }
+}
+
+function inCorner(front: Box, [x, y]: Point, above: Box): Placement {
+  const right = Math.max(mm(front.right), mm(x) + wide(above))
+  const bottom = Math.max(-mm(front.bottom), -mm(y) + high(above))
+  return {
+    x: mm(front.left), y: -mm(front.top), width: right - mm(front.left), height: bottom + mm(front.top),
+    above: { x: right - wide(above) - mm(above.left), y: -mm(y) + mm(above.top) },
   }
 }
 

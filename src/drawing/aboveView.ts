@@ -34,7 +34,7 @@ export function aboveView(check: CheckResult, code: CaseCode): Drawing {
 function framed({ unit }: Stand, shapes: readonly Shape[], legs: Drawing['legs']): Drawing {
   const { left, right, bottom, top } = boundsOf(shapes, [], [], unit)
   return {
-    shapes, legs, dimensions: [], anchors: {},
+    shapes, legs, dimensions: [], anchors: {}, corner: null,
     captions: { above: [(left + right) / 2, top + unit] },
     bounds: { left: left - 3.4 * unit, right: right + 3.4 * unit, bottom: bottom - 0.8 * unit, top: top + 2.8 * unit },
   }

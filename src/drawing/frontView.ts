@@ -5,7 +5,7 @@ import { boundsOf } from './bounds'
 import { buildingShapes } from './building'
 import { cradleShapes, underBase } from './cradle'
 import { placeDimensions, potDimensions } from './dimensions'
-import { fringeShapes, gatheringShapes } from './gathering'
+import { fringeShapes, gatheredHalf, gatheringShapes } from './gathering'
 import { hookBeforeRing, hookShapes, larksHeads, ringShapes } from './hook'
 import { legEnds, legLabels, legShapes } from './legs'
 import { plantShapes } from './plant'
@@ -45,20 +45,27 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
     ...tapeShapes(scene),
   ]
   const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...placeDimensions(scene)]
-  return { ...framed(scene, shapes, dimensions), anchors: anchorsOf(scene), legs: legEnds(scene) }
+  return { ...framed(scene, shapes, dimensions, gatheredHalf(scene) + scene.gathering[0]), anchors: anchorsOf(scene), legs: legEnds(scene) }
 }
 
 function unhung(stand: Stand): Drawing {
   const shapes = [...plantShapes(stand), ...potShapes(stand), ...tapeShapes(stand)]
   const dimensions = [...tapeDimensions(stand), ...potDimensions(stand)]
   return {
-    ...framed(stand, shapes, dimensions),
+    ...framed(stand, shapes, dimensions, stand.answers['pot.base'] / -2),
     anchors: { load: facing(stand, 0, stand.answers['pot.height'] / 2) },
     legs: Array.from({ length: stand.answers['make.legs'] }, () => null),
   }
 }
 
-function framed(stand: Stand, shapes: readonly Shape[], dimensions: readonly Dimension[]): Omit<Drawing, 'anchors' | 'legs'> {
+/** `clear`: below the pot nothing but the fringe is drawn, and it hangs left of this. */
+function framed(stand: Stand, shapes: readonly Shape[], dimensions: readonly Dimension[], clear: number): Omit<Drawing, 'anchors' | 'legs'> {
   const laidOut = tapeCaption(stand)
-  return { shapes, dimensions, captions: { laidOut }, bounds: boundsOf(shapes, dimensions, [laidOut], stand.unit) }
+  const underPot = dimensions.filter((d) => d.path === 'pot.rim').flatMap((d) => [d.from[1], d.to[1], d.number[1]])
+  return {
+    shapes, dimensions,
+    captions: { laidOut },
+    bounds: boundsOf(shapes, dimensions, [laidOut], stand.unit),
+    corner: [clear + 2 * stand.unit, Math.min(...underPot) - 0.8 * stand.unit],
+  }
 }

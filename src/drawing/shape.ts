@@ -61,6 +61,8 @@ export interface Drawing {
   /** Where the names of parts of the drawing stand, centred. */
   readonly captions: Readonly<Partial<Record<CaptionCode, Point>>>
   readonly bounds: Bounds
+  /** Right of and below this point nothing is drawn; null where no such corner is worth telling. */
+  readonly corner: Point | null
   /** Ends of each leg as solved, in the view: [hanging point, leave point]; null for a leg that is gone. */
   readonly legs: readonly (readonly [Point, Point] | null)[]
 }
