@@ -2,7 +2,7 @@ import { checkHanger, type CheckResult } from '../check/checkHanger'
 import { patchDocument, type HangerDocument } from '../hanger/document'
 import type { FieldProblem } from '../hanger/problem'
 import { resolveDocument } from '../hanger/resolve'
-import { heaviestPot, weighedPatch } from './heaviestPot'
+import { heaviestPot } from './heaviestPot'
 import { findRemedies, type Remedy } from './remedies'
 
 /** Everything a document can be told: its check, the heaviest pot its hanger may carry, remedies. */
@@ -24,7 +24,7 @@ export function answerDocument(document: HangerDocument): AnswerOutcome {
   if (!resolved.ok) return resolved
   const { answers } = resolved.hanger
   const heaviest = answers['make.have'] === 'no' ? null : heaviestPot(document)
-  const loaded = answers['pot.have'] === 'no' && heaviest ? patchDocument(document, weighedPatch(heaviest.watered)) : document
+  const loaded = answers['pot.have'] === 'no' && heaviest ? patchDocument(document, heaviest.patch) : document
   const shown = loaded === document ? checkHanger(resolved.hanger) : heaviest?.check ?? checkHanger(resolved.hanger)
   return { ok: true, answer: { check: shown, heaviest: heaviest?.watered ?? null, remedies: findRemedies(loaded, shown) } }
 }

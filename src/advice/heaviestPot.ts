@@ -1,6 +1,9 @@
 import type { CheckResult } from '../check/checkHanger'
 import { isWorse } from '../check/verdict'
 import type { HangerDocument, Patch } from '../hanger/document'
+import { resolveDocument } from '../hanger/resolve'
+import { pottedMass } from '../load/pottedMass'
+import { formatSi } from '../quantity/formatSi'
 import { checkPatched } from './evaluate'
 
 /** Range searched, kg, and how close the answer is. */
@@ -11,6 +14,8 @@ const CLOSE = 0.005
 export interface HeaviestPot {
   /** Heaviest potted plant, just watered, that the hanger may carry, kg. */
   readonly watered: number
+  /** The pot it was found with. */
+  readonly patch: Patch
   /** The check of the hanger with that pot. */
   readonly check: CheckResult
 }
@@ -18,13 +23,31 @@ export interface HeaviestPot {
 /** A pot of the drawn size and a given watered mass, weighed. */
 export const weighedPatch = (mass: number): Patch => ({ 'weighed.mass': `${mass} kg`, 'weighed.state': 'watered' })
 
+/** Sizes a pot may take when none is drawn yet, m. */
+const NARROWEST = 0.08
+const WIDEST = 0.6
+
+/** The patch for a watered mass: with no pot yet, the usual pot grows with its mass, for a small pot cannot be heavy. */
+function patchFor(document: HangerDocument): (mass: number) => Patch {
+  const resolved = resolveDocument(document)
+  if (!resolved.ok) return weighedPatch
+  const { answers, given } = resolved.hanger
+  if (answers['pot.have'] === 'yes' || given.has('pot.rim')) return weighedPatch
+  const drawn = pottedMass({ ...answers, 'weighed.mass': null }).watered.mass.likely
+  return (mass) => {
+    const rim = Math.min(WIDEST, Math.max(NARROWEST, answers['pot.rim'] * Math.cbrt(mass / drawn)))
+    return { ...weighedPatch(mass), 'pot.rim': formatSi(Math.round(rim * 1000) / 1000, 'mm') }
+  }
+}
+
 /**
- * The heaviest watered mass, in a pot of the drawn size, with which the hanger (ring to seat, not the
+ * The heaviest watered mass, in a pot of the drawn size (or the usual pot of that mass where there is none yet), with which the hanger (ring to seat, not the
  * place) still holds or just holds: bisection on the whole check. Null if even the lightest does not.
  */
 export function heaviestPot(document: HangerDocument): HeaviestPot | null {
+  const patch = patchFor(document)
   const at = (mass: number): CheckResult | null => {
-    const check = checkPatched(document, weighedPatch(mass))
+    const check = checkPatched(document, patch(mass))
     return check !== null && holds(check) ? check : null
   }
   // A coarse scan first: the heaviest of its steps that holds, and the next one, which does not.
@@ -45,7 +68,7 @@ export function heaviestPot(document: HangerDocument): HeaviestPot | null {
       best = check
     }
   }
-  return { watered: low, check: best }
+  return { watered: low, patch: patch(low), check: best }
 }
 
 /** The hanger's own links hold, the load's open questions left aside. */

@@ -36,9 +36,9 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   },
   {
     code: 'testHang', helps: ['gatheringGrip'], plannedOnly: false, cost: 1,
-    patches: ({ links }) => {
+    patches: ({ links, solved: { geometry: { path } } }) => {
       const untested = links.flatMap((l) => l.findings).find((f) => f.code === 'GRIP_UNTESTED')
-      return untested ? [1, 1.25, 1.5].map((more) => ({ 'testHang.mass': kgUp(untested.testMass * more), 'testHang.time': '24 h', 'testHang.slip': '1 mm' })) : []
+      return untested && path.ok ? [1, 1.25, 1.5].map((more) => ({ 'testHang.mass': kgUp(untested.testMass * more), 'testHang.time': '24 h', 'testHang.slip': '1 mm' })) : []
     },
   },
   {

@@ -24,7 +24,10 @@ export interface FibreProperties {
 }
 
 const cNtex = (x: number, basis: Value['basis'], source: string): Value => value(x * 1e4, 'N/(kg/m)', basis, source)
-const both = (x: number, basis: Value['basis'], source: string): { loose: Value; tight: Value } => ({ loose: cNtex(x, basis, source), tight: cNtex(x, basis, source) })
+/** Twisted or braided cord as given; of loose string of that fibre no figure was found, so it counts as loose cotton. */
+const twisted = (x: number, basis: Value['basis'], source: string): { loose: Value; tight: Value } =>
+  ({ loose: cNtex(4, 'from memory', 'loose string of this fibre: no figure found, as loose cotton'), tight: cNtex(x, basis, source) })
+const TWINE_STRAIN = 'jute twine about 3 % at break, from memory; the fibre itself 1.8 to 3 % (Morton and Hearle, table 13.1)'
 const memory = (x: number, source: string): Value => value(x, '1', 'from memory', source)
 const computed = (x: number, source: string): Value => value(x, '1', 'computed', source)
 
@@ -48,26 +51,26 @@ export const FIBRE_PROPERTIES: Readonly<Record<Fibre, FibreProperties>> = {
     strainAtBreak: value(0.17, '1', 'published', 'rope elongation table: cotton 15 to 20 % at break'),
     ...natural,
   },
-  linen: { natural: true, tenacity: null, wet: memory(1, 'flax wet over dry 1.0 to 1.2'), duration: memory(0.083, MEREDITH), strainAtBreak: value(0.03, '1', 'published', `${MORTON}: flax 3.0 %`), ...natural },
+  linen: { natural: true, tenacity: null, wet: memory(1, 'flax wet over dry 1.0 to 1.2'), duration: memory(0.083, MEREDITH), strainAtBreak: memory(0.03, TWINE_STRAIN), ...natural },
   hemp: {
     natural: true,
-    tenacity: both(8.8, 'computed', 'natural-fibre rope 8.8 to 10.4 cN/tex of its own mass (manila, Cordage Institute CI 1308-96); low end'),
+    tenacity: twisted(8.8, 'computed', 'natural-fibre rope 8.8 to 10.4 cN/tex of its own mass (manila, Cordage Institute CI 1308-96); low end'),
     wet: memory(1, 'hemp wet over dry about 1.0'),
     duration: memory(0.088, FLAGGED),
-    strainAtBreak: value(0.022, '1', 'published', `${MORTON}: hemp 2.2 %`),
+    strainAtBreak: memory(0.03, TWINE_STRAIN),
     ...natural,
   },
   jute: {
     natural: true,
-    tenacity: both(9.5, 'published', 'GB 2696-1987, jute twine, minimum break over mean linear density 9.7 to 10.4 cN/tex; 9.5 taken'),
+    tenacity: twisted(9.5, 'published', 'GB 2696-1987, jute twine, minimum break over mean linear density 9.7 to 10.4 cN/tex; 9.5 taken'),
     wet: computed(0.8, 'jute 0.9 to 1.0 wet over dry from memory; 0.8 kept for mildew'),
     duration: memory(0.088, FLAGGED),
-    strainAtBreak: value(0.018, '1', 'published', `${MORTON}: jute 1.8 %`),
+    strainAtBreak: memory(0.03, TWINE_STRAIN),
     ...natural,
   },
   polyester: {
     natural: false,
-    tenacity: both(20, 'computed', 'three-strand polyester rope 20 to 21 cN/tex (rope table by diameter, minimum break)'),
+    tenacity: twisted(20, 'computed', 'three-strand polyester rope 20 to 21 cN/tex (rope table by diameter, minimum break)'),
     wet: memory(1, 'polyester wet over dry 1.0'),
     duration: memory(0.07, MEREDITH),
     strainAtBreak: value(0.2, '1', 'published', 'rope elongation table: polyester 15 to 25 % at break'),
@@ -76,7 +79,7 @@ export const FIBRE_PROPERTIES: Readonly<Record<Fibre, FibreProperties>> = {
   },
   polypropylene: {
     natural: false,
-    tenacity: both(24, 'computed', 'three-strand polypropylene rope 24 to 31 cN/tex (federal-specification style rope table)'),
+    tenacity: twisted(24, 'computed', 'three-strand polypropylene rope 24 to 31 cN/tex (federal-specification style rope table)'),
     wet: memory(1, 'polypropylene wet over dry 1.0'),
     duration: memory(0.095, MEREDITH),
     strainAtBreak: value(0.22, '1', 'published', 'rope elongation table: polypropylene 20 to 25 % at break'),
@@ -85,7 +88,7 @@ export const FIBRE_PROPERTIES: Readonly<Record<Fibre, FibreProperties>> = {
   },
   nylon: {
     natural: false,
-    tenacity: both(26, 'computed', 'three-strand nylon rope 26 to 30 cN/tex (federal-specification style rope table)'),
+    tenacity: twisted(26, 'computed', 'three-strand nylon rope 26 to 30 cN/tex (federal-specification style rope table)'),
     wet: value(0.8, '1', 'published', 'Flory, Hearle and Goksoy, MTS 1990: about 20 % lost wet with ordinary yarn finish'),
     duration: memory(0.088, FLAGGED),
     strainAtBreak: value(0.3, '1', 'published', 'rope elongation table: nylon 25 to 35 % at break'),

@@ -28,7 +28,7 @@ export interface CheckResult {
 /** Second stage of a check: every link of the load path, and the whole. */
 export function assess(solved: Solved): CheckResult {
   const { answers, assumed } = solved.hanger
-  const links = LINKS.flatMap((link) => LOAD_PATH[link](solved))
+  const links = temperBeneath(solved, linksOf(solved))
   const on = (side: Side): Verdict => worstOf(links.filter((l) => l.side === side).map((l) => l.verdict))
   const left = redundancy(solved)
   const findings: Finding[] = [{ code: 'REDUNDANCY_STRAND', outcome: left.strand }, { code: 'REDUNDANCY_LEG', outcome: left.leg }]
@@ -44,6 +44,22 @@ export function assess(solved: Solved): CheckResult {
     cautions: cautionsFor(answers),
     findings,
   }
+}
+
+const linksOf = (solved: Solved): readonly LinkResult[] => LINKS.flatMap((link) => LOAD_PATH[link](solved))
+
+/**
+ * Where it was not said what is beneath, the strictest is assumed; what fails only for that reason is
+ * not enough known instead.
+ */
+function temperBeneath(solved: Solved, links: readonly LinkResult[]): readonly LinkResult[] {
+  const guess = solved.hanger.assumed.find((a) => a.path === 'place.beneath')
+  if (guess === undefined || links.every((l) => l.verdict !== 'fails')) return links
+  const mildest = linksOf({ ...solved, hanger: { ...solved.hanger, answers: { ...solved.hanger.answers, 'place.beneath': 'nothing' } } })
+  const failsAnyway = new Set(mildest.filter((l) => l.verdict === 'fails').map((l) => l.id))
+  return links.map((link): LinkResult => (link.verdict !== 'fails' || failsAnyway.has(link.id)
+    ? link
+    : { ...link, verdict: 'not enough known', findings: [...link.findings, { code: 'ASSUMED_PART_FAILS', path: guess.path, assumed: guess.text }] }))
 }
 
 /** Checks a hanger: solve, then assess. Pure: the same hanger gives the same result. */

@@ -1,6 +1,7 @@
 import type { Basis, Grade } from '../catalogue/basis'
 import { BREAK_BY_DIAMETER, DEFAULT_STIFFNESS, FIBRE_PROPERTIES } from '../catalogue/cords'
 import type { Answers } from '../hanger/fields'
+import { cordMassPerMetre } from '../load/cordMass'
 import type { Finding } from './finding'
 import type { Capacity, Term } from './linkResult'
 import { entering, fromCatalogue, worked } from './term'
@@ -53,8 +54,16 @@ export function cordStrength(answers: Answers): CordStrength {
   return { capacity: null, grade: 'diameter', findings: [{ code: 'CORD_UNKNOWN' }], terms: [] }
 }
 
-/** Secant stiffness EA of one strand, N: breaking force over strain at break; a 4 mm cotton cord where the cord is unknown. */
+/**
+ * Secant stiffness EA of one strand, N: likely breaking force over strain at break. Not from the
+ * floor of the diameter route: a low strength is safe, a low stiffness is not. A 4 mm cotton cord
+ * where nothing is known.
+ */
 export function strandStiffness(answers: Answers): number {
-  const { capacity } = cordStrength(answers)
-  return capacity === null ? DEFAULT_STIFFNESS.value : capacity.value / FIBRE_PROPERTIES[answers['cord.fibre']].strainAtBreak.value
+  const { tenacity, strainAtBreak } = FIBRE_PROPERTIES[answers['cord.fibre']]
+  const { capacity, grade } = cordStrength(answers)
+  if (capacity === null) return DEFAULT_STIFFNESS.value
+  if (grade !== 'diameter') return capacity.value / strainAtBreak.value
+  const perTex = (tenacity ?? FIBRE_PROPERTIES.cotton.tenacity)?.tight.value ?? 0
+  return Math.max(capacity.value, cordMassPerMetre(answers).likely * perTex) / strainAtBreak.value
 }

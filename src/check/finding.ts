@@ -8,12 +8,16 @@ export type Finding =
   | { readonly code: 'NO_POT_YET' }
   | { readonly code: 'NO_HANGER_YET' }
   | { readonly code: 'ANSWER_NEEDED'; readonly path: FieldPath; readonly assumed: string }
+  | { readonly code: 'ASSUMED_PART_HOLDS'; readonly path: FieldPath; readonly assumed: string }
   | { readonly code: 'ASSUMED_PART_FAILS'; readonly path: FieldPath; readonly assumed: string }
   | { readonly code: 'WEIGHED_STATE_ASSUMED' }
   | { readonly code: 'CORD_UNKNOWN' }
   | { readonly code: 'CORD_BY_DIAMETER'; readonly linearDensityKnown: boolean }
   | { readonly code: 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE' }
-  | { readonly code: 'NATURAL_CORD_OUTDOORS' }
+  | { readonly code: 'NATURAL_CORD_OUTDOORS'; readonly tooLong: boolean }
+  | { readonly code: 'OUTDOOR_LOSS_UNKNOWN' }
+  | { readonly code: 'WIND_NOT_RECKONED' }
+  | { readonly code: 'WEIGHED_TOO_LIGHT' }
   | { readonly code: 'LEG_TOO_SHORT'; readonly strand: number; readonly least: number }
   | { readonly code: 'LEG_ANGLE_WIDE'; readonly degrees: number }
   | { readonly code: 'LEG_ANGLE_REFUSED'; readonly degrees: number }
@@ -31,6 +35,7 @@ export type Finding =
   | { readonly code: 'GRIP_UNTESTED'; readonly testMass: number }
   | { readonly code: 'TEST_HANG_TOO_SHORT'; readonly time: number; readonly least: number }
   | { readonly code: 'TEST_HANG_SLIPPED'; readonly slip: number; readonly most: number }
+  | { readonly code: 'TEST_HANG_SLIP_UNSAID'; readonly most: number }
   | { readonly code: 'RING_UNRATED' }
   | { readonly code: 'RING_MAY_OPEN'; readonly force: number }
   | { readonly code: 'HOOK_OPEN_OVER_PEOPLE' }

@@ -34,7 +34,8 @@ export function hangerGeometry(answers: Answers): HangerGeometry {
     strand: metres(strand),
   })
   const first = answers['cradle.first']
-  const firstKnots = !path.ok ? null : first <= path.knotToBaseEdge ? 'under the base' : first > path.knotToLeave ? 'above the rim' : 'on the side'
+  // A strand that leaves the pot at its base edge has no side to be tied on.
+  const firstKnots = !path.ok || path.knotToLeave <= path.knotToBaseEdge ? null : first <= path.knotToBaseEdge ? 'under the base' : first > path.knotToLeave ? 'above the rim' : 'on the side'
   return {
     strand: metres(strand),
     path,

@@ -1,4 +1,5 @@
 import type { Value } from '../catalogue/basis'
+import { MASS_BY_DIAMETER } from '../catalogue/cords'
 import { BEND, FILLER_IN_KNOTS, FILLER_SHARE, LARKS_HEAD, PLAIN_STRAND, TIED_STRAND, TURN_INTO_WRAPS } from '../catalogue/knots'
 import type { Answers } from '../hanger/fields'
 import type { Part } from './linkResult'
@@ -36,11 +37,25 @@ export function legSections(answers: Answers, parted: number): readonly Section[
   const left = (carrying: number): number => Math.max(0, carrying - parted)
   const top = answers['make.top'] === 'ring'
     ? section('larksHead', left(strands), LARKS_HEAD)
-    : section('bend', left(strands), bendEfficiency(answers['cord.diameter'] === null ? 1 : answers['hook.wire'] / answers['cord.diameter']))
-  const run = answers['make.build'] === 'plain'
-    ? section('plainStrands', left(strands), PLAIN_STRAND)
-    : section('fillers', left(strands * FILLER_SHARE.value), FILLER_IN_KNOTS)
-  return answers['make.joined'] === 'yes' ? [top, run, section('tiedStrands', left(strands), TIED_STRAND)] : [top, run]
+    : section('bend', left(strands), bendEfficiency(answers['hook.wire'] / thickestCord(answers)))
+  const carrying = carryingStrands(answers)
+  const run = answers['make.build'] === 'plain' ? section('plainStrands', left(carrying), PLAIN_STRAND) : section('fillers', left(carrying), FILLER_IN_KNOTS)
+  return answers['make.joined'] === 'yes' ? [top, run, section('tiedStrands', left(carrying), TIED_STRAND)] : [top, run]
+}
+
+/** Strands that carry in a leg's run: all of a plain one; of a knotted one the filler cords, whole strands only. */
+export function carryingStrands(answers: Pick<Answers, 'make.build' | 'make.strands'>): number {
+  const strands = answers['make.strands']
+  return answers['make.build'] === 'plain' ? strands : Math.max(1, Math.floor(strands * FILLER_SHARE.value))
+}
+
+/** A cord thicker than any a hanger is knotted from, m, for a rated cord of which nothing else is said. */
+const THICK_CORD = 0.01
+
+/** Diameter of the cord, measured or the thickest its grams per metre allow: the thicker, the worse it bends. */
+function thickestCord(answers: Answers): number {
+  const perMetre = answers['cord.linearDensity']
+  return answers['cord.diameter'] ?? (perMetre === null ? THICK_CORD : Math.sqrt(perMetre / MASS_BY_DIAMETER.low))
 }
 
 /** The turn from the base into the wraps of the gathering knot: all strands of the leg pass it. */

@@ -1,5 +1,4 @@
 import { BEDDED_STIFFNESS } from '../catalogue/cords'
-import { FILLER_SHARE } from '../catalogue/knots'
 import type { Answers } from '../hanger/fields'
 import type { Hanger } from '../hanger/hanger'
 import { hangerMass } from '../load/hangerMass'
@@ -12,6 +11,7 @@ import { solveSling } from '../statics/sling/solveSling'
 import type { TautPath } from '../statics/tautPath'
 import { strandStiffness } from './cordStrength'
 import { hangerGeometry } from './geometry'
+import { carryingStrands } from './sections'
 import { slingInput, solveBattery, tensionsOf, troubleOf, type BatteryInput } from './slingBattery'
 import type { CaseLoad, CaseSling, Solved } from './solved'
 
@@ -21,8 +21,7 @@ export const SOFT = 0.5
 
 /** Axial stiffness of a leg at its first load: its carrying strands side by side. */
 export function legStiffness(answers: Answers): number {
-  const strands = answers['make.strands'] * (answers['make.build'] === 'plain' ? 1 : FILLER_SHARE.value)
-  return strands * strandStiffness(answers)
+  return carryingStrands(answers) * strandStiffness(answers)
 }
 
 /** First stage of a check: masses, geometry and the sling in every load case. Pure; no input is changed. */

@@ -14,6 +14,6 @@ export const TERM_CODES = [
   'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'wraps', 'wrapTension', 'testMass',
   'wire', 'insideWidth', 'meanRadius', 'yieldStress', 'plasticMoment', 'lever', 'sidePull',
   'screwDiameter', 'penetration', 'gravityIndex', 'withdrawalConstant',
-  'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare',
+  'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'weightHeld', 'dropHeight', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare',
 ] as const
 export type TermCode = (typeof TERM_CODES)[number]

@@ -1,4 +1,4 @@
-import { AGEING, UNDER_DRAIN_HOLE } from '../catalogue/ageing'
+import { strengthAfter, UNDER_DRAIN_HOLE } from '../catalogue/ageing'
 import type { Value } from '../catalogue/basis'
 import { FIBRE_PROPERTIES } from '../catalogue/cords'
 import { TEST_TIME } from '../catalogue/duration'
@@ -17,7 +17,7 @@ export const fibreDuration = (slope: number, time: number): number => Math.min(1
 /** The factors that time, wet, weather and reserve put on a cord in a load case, with the lines that explain them. */
 export function cordFactors(answers: Answers, loadCase: LoadCase, underHole: boolean): { readonly factors: readonly Factor[]; readonly terms: readonly Term[] } {
   const fibre = FIBRE_PROPERTIES[answers['cord.fibre']]
-  const ageing = AGEING[answers['place.exposure']][fibre.natural ? 'natural' : 'synthetic']
+  const ageing = strengthAfter(fibre.natural, answers['place.exposure'], answers['place.life'])
   const duration = fibreDuration(fibre.duration.value, loadCase.time)
   const reserveOf: Value = loadCase.accidental ? RESERVE_IN_ACCIDENT : RESERVE[answers['place.beneath']]
   const factors: Factor[] = []

@@ -4,7 +4,7 @@ import { LINKS, type LinkResult } from '../check/linkResult'
 import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
 import { STATES } from '../load/states'
-import { forceText, lengthText, massText, numberText, percentText } from '../words/amounts'
+import { forceText, lengthText, massLimitText, massText, numberText, percentText } from '../words/amounts'
 import { CAUTION_TEXTS } from '../words/cautions'
 import { FIELD_WORDS } from '../words/fields'
 import { findingText } from '../words/findings'
@@ -43,7 +43,7 @@ export function checkTable(file: string, document: HangerDocument, answer: Answe
     '',
     verdictSentence(check),
     ...(governing === null ? [] : [`Weakest: ${LINK_NAMES[governing.link]} (${PART_NAMES[governing.part]}), ${CASE_NAMES[governing.case]}${governing.utilisation === null ? '' : `, at ${percentText(governing.utilisation)} of what it may carry`}.`]),
-    ...(heaviest === null ? [] : [`Heaviest watered pot the hanger may carry: ${massText(Math.floor(heaviest * 10) / 10)}.`]),
+    ...(heaviest === null ? [] : [`Heaviest watered pot the hanger may carry: ${massLimitText(heaviest)}.`]),
     '',
     columns([
       ['weight of the potted plant', 'low', 'likely', 'high'],

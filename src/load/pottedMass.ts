@@ -8,11 +8,12 @@ import { potShape } from './potShape'
 import { addMass, massRange, NO_MASS, STATES, type MassRange, type State } from './states'
 
 export const WATER = 1000
+const PARTS = ['pot', 'mix', 'plant', 'standingWater'] as const
 const LEAST_SOLID_SHARE = 0.1
 
 /** One component of a potted plant in one state: its mass and the height of its centre above the base. */
 export interface Component {
-  readonly part: 'pot' | 'mix' | 'plant' | 'standingWater'
+  readonly part: (typeof PARTS)[number]
   readonly mass: MassRange
   readonly centre: Metres
 }
@@ -26,6 +27,8 @@ export interface PottedState {
   readonly components: readonly Component[]
   /** Whether the mass was weighed in this very state. */
   readonly weighed: boolean
+  /** The weighing leaves less than anything solid for this state: it does not fit the drawn pot. */
+  readonly tooLight: boolean
 }
 
 const scaleRange = (r: Range, by: number): MassRange => ({ low: r.low * by, likely: r.likely * by, high: r.high * by })
@@ -47,17 +50,19 @@ export function pottedMass(answers: Answers): Readonly<Record<State, PottedState
     // A weighing lighter than the water the drawn pot would hold says the pot is smaller: something solid is left.
     const least = LEAST_SOLID_SHARE * mass
     const clipped = { low: Math.max(least, other.low), likely: Math.max(least, other.likely), high: Math.max(least, other.high) }
-    return [state, { ...estimate[state], mass: clipped }]
+    return [state, { ...estimate[state], mass: clipped, tooLight: other.high < Math.max(least, answers['pot.emptyMass'] ?? 0) }]
   })
   return Object.fromEntries(states) as Record<State, PottedState>
 }
 
 /** Water gained from one state to another; component by component, low with low and high with high. */
 function between(from: readonly Component[], to: readonly Component[]): MassRange {
-  return to.reduce((sum, c) => {
-    const before = from.find((f) => f.part === c.part)?.mass ?? NO_MASS
-    const gain = massRange(c.mass.low - before.low, c.mass.likely - before.likely, c.mass.high - before.high)
-    return addMass(sum, { ...gain, low: Math.min(gain.low, gain.likely), high: Math.max(gain.high, gain.likely) })
+  const massOf = (state: readonly Component[], part: Component['part']): MassRange => state.find((c) => c.part === part)?.mass ?? NO_MASS
+  return PARTS.reduce((sum, part) => {
+    const before = massOf(from, part)
+    const after = massOf(to, part)
+    const gains = [after.low - before.low, after.likely - before.likely, after.high - before.high] as const
+    return addMass(sum, { low: Math.min(...gains), likely: gains[1], high: Math.max(...gains) })
   }, NO_MASS)
 }
 
@@ -88,7 +93,7 @@ function estimateStates(answers: Answers): Record<State, PottedState> {
     if (water.high > 0) components.push({ part: 'standingWater', mass: water, centre: shape.head.centroid })
     const mass = components.reduce((sum, c) => addMass(sum, c.mass), NO_MASS)
     const moment = components.reduce((sum, c) => sum + c.mass.high * c.centre, 0)
-    return { state, mass, centre: metres(mass.high > 0 ? moment / mass.high : shape.height / 2), components, weighed: false }
+    return { state, mass, centre: metres(mass.high > 0 ? moment / mass.high : shape.height / 2), components, weighed: false, tooLight: false }
   }
   return {
     dry: at('dry', pot, scaleRange(mix.dry, shape.mix.volume), NO_MASS),

@@ -12,6 +12,12 @@ const figures = (value: number, count: number): string => {
 /** A mass, kg and lb. @example massText(5.5) is '5.5 kg (12.1 lb)' */
 export const massText = (kilograms: number): string => `${figures(kilograms, 3)} kg (${figures(kilograms / POUND, 3)} lb)`
 
+/** A mass nothing may be heavier than: both numbers rounded down to a tenth. @example massLimitText(13.58) is '13.5 kg (29.9 lb)' */
+export const massLimitText = (kilograms: number): string => {
+  const down = (value: number): string => (Math.floor(value * 10 + 1e-9) / 10).toFixed(1)
+  return `${down(kilograms)} kg (${down(kilograms / POUND)} lb)`
+}
+
 /** A force as the mass that would pull as hard. */
 export const forceText = (newtons: number): string => massText(newtons / STANDARD_GRAVITY)
 

@@ -10,19 +10,20 @@ const LEG_OUTCOME: Readonly<Record<Outcome, string>> = {
   stays: 'If one leg goes, the pot stays up on the others.',
   tips: 'If one leg goes, the pot tips and may slide out.',
   falls: 'If one leg goes, the pot falls.',
-  unknown: 'What happens if one leg goes cannot be said until the cord is known.',
+  unknown: 'What happens if one leg goes cannot be said yet.',
 }
 const STRAND_OUTCOME: Readonly<Record<Outcome, string>> = {
   stays: 'If one strand goes, the pot stays up.',
   tips: 'If one strand goes, the pot tips.',
   falls: 'If one strand goes, the pot falls.',
-  unknown: 'What happens if one strand goes cannot be said until the cord is known.',
+  unknown: 'What happens if one strand goes cannot be said yet.',
 }
 
 const FINDING_WORDS: Words = {
   NO_POT_YET: () => 'No pot yet: what is shown is the hanger with the heaviest pot it may carry. Choose a pot, or weigh one watered, to check it.',
   NO_HANGER_YET: () => 'No hanger yet: what is shown is the usual build. Say how yours will be made up to check it.',
   ANSWER_NEEDED: ({ path, assumed }) => `${FIELD_WORDS[path].label} was not said; ${FIELD_WORDS[path].choices[assumed] ?? assumed} is only a guess. Answer it and the check can be trusted.`,
+  ASSUMED_PART_HOLDS: ({ path, assumed }) => `${FIELD_WORDS[path].label} was not said; that this part holds rests on the assumed ${FIELD_WORDS[path].choices[assumed] ?? assumed}.`,
   ASSUMED_PART_FAILS: ({ path, assumed }) => `${FIELD_WORDS[path].label} was not said; with the assumed ${FIELD_WORDS[path].choices[assumed] ?? assumed} it would fail. Say what it is, or choose something stronger.`,
   WEIGHED_STATE_ASSUMED: () => 'A weight was given without saying whether the pot was dry, just watered or standing in water; dry is taken, the safer answer.',
   CORD_UNKNOWN: () => 'Nothing is known of the cord’s strength. Weigh 10 m of it and enter grams per metre with the fibre, or measure its diameter.',
@@ -30,7 +31,12 @@ const FINDING_WORDS: Words = {
     ? 'Grams per metre say nothing without the fibre: name the fibre. Until then the cord is known by its diameter only.'
     : 'The cord is known by its diameter only, and cords of one diameter differ sixfold in strength. Weigh 10 m of it and enter grams per metre with the fibre.',
   NATURAL_CORD_OUTDOORS_OVER_PEOPLE: () => 'Natural cord outdoors loses most of its strength in a season: never over people. Use polyester, or hang it elsewhere.',
-  NATURAL_CORD_OUTDOORS: () => 'Natural cord outdoors lasts one season: replace it every year.',
+  NATURAL_CORD_OUTDOORS: ({ tooLong }) => tooLong
+    ? 'Natural cord outdoors lasts one season, and it was to hang longer: replace it every year.'
+    : 'Natural cord outdoors lasts one season: replace it every year.',
+  OUTDOOR_LOSS_UNKNOWN: () => 'How fast this fibre loses strength in the sun is not known: some cords turn brittle in weeks. Use polyester outdoors.',
+  WIND_NOT_RECKONED: () => 'Outdoors the wind pulls too, and this version does not reckon with wind: hang it sheltered, or ask someone who can.',
+  WEIGHED_TOO_LIGHT: () => 'The weight given is less than this pot with its mix can have. Weigh it again, or correct the measures of the pot.',
   LEG_TOO_SHORT: ({ strand, least }) => `The legs are too short to close under this pot: each runs ${lengthText(strand)} from ring to gathering knot and needs more than ${lengthText(least)}. Make the hanger longer or the pot smaller.`,
   LEG_ANGLE_WIDE: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical: shallow legs multiply the load. Make the hanger longer.`,
   LEG_ANGLE_REFUSED: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical; beyond 75° no number can be trusted. Make the hanger longer.`,
@@ -47,16 +53,17 @@ const FINDING_WORDS: Words = {
   CRADLE_ABOVE_RIM: ({ first, most }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, above the rim; they hold the side of this pot up to ${lengthText(most)}.`,
   GRIP_UNTESTED: ({ testMass }) => `No published test of a gathering knot exists, so its grip is only reckoned. Hang ${massText(testMass)} in it for 24 h over a cushion with the strands marked where they leave the wraps; a slip under 3 mm settles it.`,
   TEST_HANG_TOO_SHORT: ({ time, least }) => `The test hang lasted ${timeText(time)}; it counts from ${timeText(least)}.`,
-  TEST_HANG_SLIPPED: ({ slip, most }) => `The strands slipped ${lengthText(slip)} in the test hang, or the slip was not measured; it counts below ${lengthText(most)}. Tie the knot tighter, with more wraps, and test again.`,
-  RING_UNRATED: () => 'A wooden ring cannot be reckoned: it breaks across the grain where nobody can see. Use a metal ring, or one with a rating.',
+  TEST_HANG_SLIPPED: ({ slip, most }) => `The strands slipped ${lengthText(slip)} in the test hang; it counts below ${lengthText(most)}. Tie the knot tighter, with more wraps, and test again.`,
+  TEST_HANG_SLIP_UNSAID: ({ most }) => `The test hang does not say how far the marked strands slipped; it counts below ${lengthText(most)}. Measure the slip.`,
+  RING_UNRATED: () => 'A wooden ring cannot be reckoned: it breaks across the grain where nobody can see. Test-hang it for 24 h, or use a metal ring, or one with a rating.',
   RING_MAY_OPEN: ({ force }) => `At ${forceText(force)} the ring may open slightly; it does not give way.`,
   HOOK_OPEN_OVER_PEOPLE: () => 'Over people an open hook is refused: a bump can lift the hanger out. Use a closed eye, or a hook with a latch or carabiner.',
   SUBSTRATE_UNKNOWN: () => 'What the hook is fixed into is not known. Find out whether there is a timber joist: tap, look from above, use a joist finder, or ask someone licensed.',
   PLASTERBOARD_REFUSED: () => 'A plasterboard ceiling alone is refused for a lasting load overhead. Fix into a joist, or into a timber laid across two joists.',
   MASONRY_NEEDS_RATING: () => 'In concrete, brick or block the plug decides. Enter the rating on its packet for that material, pulled straight out.',
-  PENETRATION_TOO_SHORT: ({ given, least }) => `Only ${lengthText(given)} of thread is in the timber; below ${lengthText(least)} a screw must not be counted on.`,
+  PENETRATION_TOO_SHORT: ({ given, least }) => `Only ${lengthText(given)} of thread is in the timber; a screw this thick needs ${lengthText(least)}, so it counts as a thinner one.`,
   PULL_IN_PLACE: ({ mass }) => `One screw overhead is trusted less until it was pulled: hang or pull ${massText(mass)} on it in place, then enter that.`,
-  STRAND_PARTS_AND_FALLS: () => 'People are beneath, and with one strand gone nothing carries: use more strands in each leg.',
+  STRAND_PARTS_AND_FALLS: () => 'People are beneath, and if one strand goes the pot falls: use more strands in each leg, or more legs.',
   REDUNDANCY_LEG: ({ outcome }) => LEG_OUTCOME[outcome],
   REDUNDANCY_STRAND: ({ outcome }) => STRAND_OUTCOME[outcome],
   UNKNOWN_KEYS: ({ names }) => `The file has entries this version does not know; they are kept: ${names.join(', ')}.`,

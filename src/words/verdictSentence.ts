@@ -15,4 +15,14 @@ const PLACE: Readonly<Record<Verdict, string>> = {
 }
 
 /** The two verdicts as two short sentences: the maker's part first, then the place it hangs. */
-export const verdictSentence = (check: Pick<CheckResult, 'verdicts'>): string => `${HANGER[check.verdicts.hanger]} ${PLACE[check.verdicts.place]}`
+export function verdictSentence(check: Pick<CheckResult, 'verdicts' | 'links'>): string {
+  return `${hangerSentence(check)} ${PLACE[check.verdicts.place]}`
+}
+
+/** Without a pot or a hanger there is nothing to judge yet; a part that fails all the same comes first. */
+function hangerSentence({ verdicts, links }: Pick<CheckResult, 'verdicts' | 'links'>): string {
+  const codes = links.filter((l) => l.link === 'load').flatMap((l) => l.findings.map((f) => f.code))
+  if (verdicts.hanger === 'not enough known' && codes.includes('NO_HANGER_YET')) return 'No hanger yet.'
+  if (verdicts.hanger === 'not enough known' && codes.includes('NO_POT_YET')) return 'No pot yet: the hanger is shown at its limit.'
+  return HANGER[verdicts.hanger]
+}

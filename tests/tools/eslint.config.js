@@ -8,7 +8,7 @@ import { layersRule } from './layersRule.js'
 
 const root = resolve(import.meta.dirname, '../..')
 const shipped = ['src/**/*.ts', 'electron/**/*.ts', 'renderer/**/*.ts']
-const core = { files: ['src/**/*.ts'], ignores: ['src/cli/**'] }
+const core = { files: ['src/**/*.ts'], ignores: ['src/cli/**', '**/*.d.ts'] }
 
 const noDefaultExport = { selector: 'ExportDefaultDeclaration, ExportSpecifier[exported.name="default"]', message: 'Named exports only.' }
 const noBarrel = { selector: 'ExportAllDeclaration', message: 'No barrels: name what is exported.' }

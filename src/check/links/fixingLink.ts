@@ -10,7 +10,7 @@ import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 import type { Verdict } from '../verdict'
-import { softenAssumed } from './assumedPart'
+import { temperAssumed } from './assumedPart'
 import { ratedFactors } from './ringLink'
 import { weightTerms } from './weightTerms'
 
@@ -28,7 +28,7 @@ export function fixingLink(solved: Solved): readonly LinkResult[] {
     if (substrate === 'unknown') return [withoutCapacity(solved, code, { code: 'SUBSTRATE_UNKNOWN' }, 'not enough known')]
     if (answers['fixing.rated'] !== null) return [rated(solved, code, answers['fixing.rated'])]
     if (substrate === 'masonry') return [withoutCapacity(solved, code, { code: 'MASONRY_NEEDS_RATING' }, 'not enough known')]
-    return softenAssumed(solved, ['fixing.penetration', 'fixing.diameter'], [ultimateRoute(solved, code), allowableRoute(solved, code)])
+    return temperAssumed(solved, ['fixing.penetration', 'fixing.diameter'], [ultimateRoute(solved, code), allowableRoute(solved, code)])
   })
 }
 
@@ -48,17 +48,20 @@ function rated(solved: Solved, code: CaseCode, rating: number): LinkResult {
 }
 
 /** Shared by both routes: what is screwed in, and whether it is enough to be counted at all. */
-function screw(solved: Solved): { readonly terms: readonly Term[]; readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
+function screw(solved: Solved): { readonly diameter: number; readonly terms: readonly Term[]; readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
   const { answers } = solved.hanger
   const least = LEAST_PENETRATION.value * answers['fixing.diameter']
   const short = answers['fixing.penetration'] < least
+  // Below its least penetration a thick screw holds no better than a thinner one that reaches its own.
+  const diameter = Math.min(answers['fixing.diameter'], answers['fixing.penetration'] / LEAST_PENETRATION.value)
   return {
+    diameter,
     terms: [
-      entering('screwDiameter', 'D', answers['fixing.diameter'], 'm', 'your own', 'outside diameter of the thread'),
+      entering('screwDiameter', 'D', diameter, 'm', 'your own', short ? 'thread counted no thicker than a sixth of its penetration' : 'outside diameter of the thread'),
       entering('penetration', 'L', answers['fixing.penetration'], 'm', 'your own', 'thread in the timber, board not counted'),
     ],
     findings: short ? [{ code: 'PENETRATION_TOO_SHORT', given: answers['fixing.penetration'], least }] : [],
-    atLeast: short ? 'fails' : 'holds',
+    atLeast: short ? 'just holds' : 'holds',
   }
 }
 
@@ -70,7 +73,7 @@ function ultimateRoute(solved: Solved, code: CaseCode): LinkResult {
   const gravity = TIMBER_GRAVITY[answers['place.timber']].handbook
   const threads = screw(solved)
   const loadCase = solved.loads[code].case
-  const ultimate = SCREW_WITHDRAWAL_ULTIMATE.value * gravity.value ** 2 * answers['fixing.diameter'] * answers['fixing.penetration']
+  const ultimate = SCREW_WITHDRAWAL_ULTIMATE.value * gravity.value ** 2 * threads.diameter * answers['fixing.penetration']
   const duration: Value = value(timberDuration(loadCase.time), '1', TIMBER_DURATION.basis, TIMBER_DURATION.source)
   const reserveOf = strengthReserve(answers, loadCase)
   return assessLink({
@@ -102,7 +105,7 @@ function allowableRoute(solved: Solved, code: CaseCode): LinkResult {
   const gravity = TIMBER_GRAVITY[answers['place.timber']].specification
   const threads = screw(solved)
   const loadCase = solved.loads[code].case
-  const allowed = SCREW_WITHDRAWAL_ALLOWABLE.value * gravity.value ** 2 * answers['fixing.diameter'] * answers['fixing.penetration']
+  const allowed = SCREW_WITHDRAWAL_ALLOWABLE.value * gravity.value ** 2 * threads.diameter * answers['fixing.penetration']
   const heaviest = Math.max(solved.loads.watered.potted + solved.loads.watered.hanger, solved.loads.flooded.potted + solved.loads.flooded.hanger)
   const proved = (answers['fixing.proof'] ?? 0) >= PROOF_PULL.value * heaviest
   const reserveOf = loadCase.accidental ? RESERVE_IN_ACCIDENT : (proved ? RESERVE_ON_ALLOWABLE : RESERVE_ON_UNPROVED_SCREW)[answers['place.beneath']]

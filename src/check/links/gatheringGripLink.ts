@@ -1,86 +1,58 @@
-import { value } from '../../catalogue/basis'
+import { value, type Value } from '../../catalogue/basis'
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
-import { DAY } from '../../catalogue/duration'
 import { WRAP_RELAXATION, WRAP_TENSION } from '../../catalogue/knots'
-import { peopleBeneath, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
-import type { CaseCode, LoadCase } from '../../load/loadCases'
+import { peopleBeneath, RESERVE_IN_ACCIDENT } from '../../catalogue/reserves'
+import { DROP_HEIGHT, type CaseCode } from '../../load/loadCases'
 import { newtons, radians, STANDARD_GRAVITY } from '../../quantity/si'
 import { afterTurn, wrapGrip } from '../../statics/friction'
 import type { Finding } from '../finding'
-import { assessLink, factor, reserve, type Factor, type LinkResult } from '../linkResult'
+import { assessLink, factor, reserve, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
+import { byTestHang, TEST_SHARE_AT_REST, testHangFaults } from '../testHang'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
-
-/** A test hang counts from this length on, and up to this slip of marked strands. */
-const LEAST_TEST_TIME = DAY
-const MOST_SLIP = 0.003
-/** Share of a test mass that the knot may be asked to hold for good. */
-const AT_REST = value(0.5, '1', 'common practice', 'half the test mass at rest, all of it for a moment')
+const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown']
+/** A test hang over people carries this on top, as every allowable does there. */
+const PEOPLE_ON_TEST = 1.5
+/** Slip in an accident that leaves the tails well inside the wraps. */
+const MOST_SLIP: Value = value(0.01, 'm', 'common practice', 'the tails below the wraps are many times longer')
 
 /**
  * The grip of the gathering knot's wraps on the strands that want to slip up and out. With a good
  * test hang the test mass decides; without one the model 2 pi mu n t, never better than "just holds".
+ * A knot that is dropped slips and stops instead of breaking: there the slip is judged.
  */
 export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
-  const test = testHangFindings(solved)
-  return CASES.map((code) => {
-    const model = byModel(solved, code, test.findings)
-    if (!test.counts) return model
+  const faults = testHangFaults(solved, true)
+  const counts = faults?.length === 0
+  const findings: readonly Finding[] = counts ? [] : [...(faults ?? []), untested(solved)]
+  const held = CASES.map((code) => {
+    const model = byModel(solved, code, findings)
+    if (!counts) return model
     // A knot that held its test mass holds at least that; beyond it the model still says what it says.
-    const tested = byTestHang(solved, code)
-    return tested.utilisation !== null && tested.utilisation <= 1 ? tested : model
+    const tested = assessLink({ link: 'gatheringGrip', part: 'testHang', side: 'hanger', case: code, ...byTestHang(solved, code), grade: 'tested', overallFactor: null, atLeast: 'holds', findings: [] })
+    return tested.utilisation !== null && tested.utilisation <= 1 ? tested : { ...model, findings: [...model.findings, untested(solved)] }
   })
+  return [...held, dropped(solved, counts, findings)]
 }
 
-function testHangFindings(solved: Solved): { readonly counts: boolean; readonly findings: readonly Finding[] } {
-  const { answers } = solved.hanger
-  const heaviest = Math.max(...(['dry', 'watered', 'flooded'] as const).map((s) => solved.loads[s].potted))
-  const untested: Finding = { code: 'GRIP_UNTESTED', testMass: (heaviest / AT_REST.value) * (peopleBeneath(answers['place.beneath']) ? 1.5 : 1) }
-  if (answers['testHang.mass'] === null) return { counts: false, findings: [untested] }
-  const findings: Finding[] = []
-  if (answers['testHang.time'] < LEAST_TEST_TIME) findings.push({ code: 'TEST_HANG_TOO_SHORT', time: answers['testHang.time'], least: LEAST_TEST_TIME })
-  if (answers['testHang.slip'] >= MOST_SLIP) findings.push({ code: 'TEST_HANG_SLIPPED', slip: answers['testHang.slip'], most: MOST_SLIP })
-  return findings.length === 0 ? { counts: true, findings } : { counts: false, findings: [...findings, untested] }
+/** What to hang to settle it: twice the heaviest state, and over people half as much again. */
+function untested(solved: Solved): Finding {
+  const heaviest = Math.max(...(['dry', 'watered', 'flooded'] as const).map((state) => solved.loads[state].potted))
+  return { code: 'GRIP_UNTESTED', testMass: (heaviest / TEST_SHARE_AT_REST.value) * (peopleBeneath(solved.hanger.answers['place.beneath']) ? PEOPLE_ON_TEST : 1) }
 }
 
-const atRest = (loadCase: LoadCase): boolean => ['dry', 'watered', 'flooded'].includes(loadCase.code)
-
-function byTestHang(solved: Solved, code: CaseCode): LinkResult {
-  const { answers } = solved.hanger
-  const load = solved.loads[code]
-  const mass = answers['testHang.mass'] ?? 0
-  const capacity = mass * STANDARD_GRAVITY
-  const pulled = load.potted * STANDARD_GRAVITY * load.factor
-  const reserveOf = load.case.accidental ? value(1, '1', 'common practice', 'an accident may use up the whole reserve') : RESERVE_ON_ALLOWABLE[answers['place.beneath']]
-  const factors: Factor[] = [...(atRest(load.case) ? [factor('atRest', AT_REST)] : []), reserve(reserveOf)]
-  return assessLink({
-    link: 'gatheringGrip', part: 'testHang', side: 'hanger', case: code,
-    demand: { value: pulled, unit: 'N' },
-    capacity: { value: capacity, unit: 'N', basis: 'your own', source: 'test hang' },
-    factors,
-    grade: 'tested',
-    overallFactor: null,
-    atLeast: 'holds',
-    findings: [],
-    terms: [
-      entering('pottedMass', 'm_pot', load.potted, 'kg', 'computed', 'potted plant in this state, high value'),
-      entering('gravity', 'g', STANDARD_GRAVITY, 'm/s2', 'published', 'standard acceleration of free fall (3rd CGPM, 1901)'),
-      entering('caseFactor', 'phi', load.factor, '1', 'computed', load.factorSource),
-      worked('demand', 'E', pulled, 'N', 'm_pot * g * phi', 'what the test mass stood for'),
-      entering('testMass', 'm_test', mass, 'kg', 'your own', 'mass of the test hang'),
-      worked('capacity', 'R', capacity, 'N', 'm_test * g', 'test hang'),
-      ...reserveTerms(reserveOf),
-    ],
-  })
+interface Model {
+  /** Pull that reaches the wraps, N; null where the sling was not solved. */
+  readonly slip: number | null
+  readonly grip: number
+  readonly terms: readonly Term[]
 }
 
-function byModel(solved: Solved, code: CaseCode, findings: readonly Finding[]): LinkResult {
+function model(solved: Solved, code: CaseCode): Model {
   const { answers } = solved.hanger
   const fibre = FIBRE_PROPERTIES[answers['cord.fibre']]
-  const load = solved.loads[code]
   const path = solved.geometry.path
   const pull = solved.slings?.[code].sum ?? null
   // The pot holds some of the pull back by friction, the turn over other cords into the wraps some more; low friction is safe here.
@@ -88,28 +60,77 @@ function byModel(solved: Solved, code: CaseCode, findings: readonly Finding[]): 
   const slip = pull === null ? null : afterTurn(afterTurn(newtons(pull), fibre.onPot.value, turn), fibre.onItself.value, radians(Math.PI / 2))
   const wraps = answers['gathering.wraps']
   const grip = wrapGrip(fibre.onItself.value, wraps, newtons(WRAP_TENSION.value))
-  const reserveOf = strengthReserve(answers, load.case)
+  return {
+    slip,
+    grip,
+    terms: [
+      fromCatalogue('frictionOnItself', 'mu', fibre.onItself),
+      ...(pull === null || slip === null ? [] : [
+        entering('knotPull', 'N_T', pull, 'N', 'computed', 'sum of the legs’ tensions as drawn'),
+        fromCatalogue('frictionOnPot', 'mu_pot', fibre.onPot),
+        entering('turnAngle', 'alpha', turn, 'rad', 'computed', 'turn over rim and base edge'),
+        worked('slipPull', 'F_s', slip, 'N', 'N_T * exp(-mu_pot * alpha - mu * pi / 2)', 'capstan equation (Euler and Eytelwein), over the pot and a quarter turn over cord'),
+      ]),
+      entering('wraps', 'n_w', wraps, '1', 'your own', 'wraps of the gathering knot'),
+      fromCatalogue('wrapTension', 't_w', WRAP_TENSION),
+    ],
+  }
+}
+
+const GRIP_FORMULA = '2 * pi * mu * n_w * t_w'
+
+function byModel(solved: Solved, code: CaseCode, findings: readonly Finding[]): LinkResult {
+  const { slip, grip, terms } = model(solved, code)
+  const reserveOf = strengthReserve(solved.hanger.answers, solved.loads[code].case)
   return assessLink({
     link: 'gatheringGrip', part: 'gripModel', side: 'hanger', case: code,
     demand: slip === null ? null : { value: slip, unit: 'N' },
     capacity: { value: grip, unit: 'N', basis: 'computed', source: 'grip of wraps, 2 pi mu n t; no published test' },
     factors: [factor('relaxation', WRAP_RELAXATION), reserve(reserveOf)],
-    grade: 'model',
+    grade: 'model', overallFactor: null, atLeast: 'holds', findings,
+    terms: [
+      ...terms,
+      ...(slip === null ? [] : [worked('demand', 'E', slip, 'N', 'F_s', 'pull that reaches the wraps')]),
+      worked('capacity', 'R', grip, 'N', GRIP_FORMULA, 'normal force 2 pi n t of wraps round a bundle times friction'),
+      ...reserveTerms(reserveOf),
+    ],
+  })
+}
+
+/**
+ * The drop: the knot grips with a constant force and lets the strands slip until the energy of the
+ * fall is spent, s = W h / (F - W), F the weight it can hold for a moment.
+ */
+function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]): LinkResult {
+  const { slip, grip, terms } = model(solved, 'watered')
+  const load = solved.loads.watered
+  const relaxed = grip * WRAP_RELAXATION.value
+  const byGrip = slip === null ? null : (load.weight * relaxed) / slip
+  const tested = counts ? (solved.hanger.answers['testHang.mass'] ?? 0) * STANDARD_GRAVITY : 0
+  const held = byGrip === null ? null : Math.max(byGrip, tested)
+  const stops = held !== null && held > load.weight
+  const distance = held === null || !stops ? null : (load.weight * DROP_HEIGHT) / (held - load.weight)
+  return assessLink({
+    link: 'gatheringGrip', part: 'dropSlip', side: 'hanger', case: 'drop',
+    demand: distance === null ? null : { value: distance, unit: 'm' },
+    capacity: { value: MOST_SLIP.value, unit: 'm', basis: MOST_SLIP.basis, source: MOST_SLIP.source },
+    factors: [reserve(RESERVE_IN_ACCIDENT)],
+    grade: tested > (byGrip ?? 0) ? 'tested' : 'model',
     overallFactor: null,
-    atLeast: 'holds',
+    atLeast: held !== null && !stops ? 'not enough known' : 'holds',
     findings,
     terms: [
-      ...(pull === null || slip === null ? [] : [
-        entering('knotPull', 'N_T', pull, 'N', 'computed', 'sum of the legs’ tensions as drawn'),
-        fromCatalogue('frictionOnPot', 'mu_pot', fibre.onPot),
-        entering('turnAngle', 'alpha', turn, 'rad', 'computed', 'turn over rim and base edge'),
-        worked('slipPull', 'E', slip, 'N', 'N_T * exp(-mu_pot * alpha - mu * pi / 2)', 'capstan equation (Euler and Eytelwein), over the pot and a quarter turn over cord'),
+      ...terms,
+      entering('weight', 'W', load.weight, 'N', 'computed', 'weight just watered'),
+      fromCatalogue('relaxation', 'k_relax', WRAP_RELAXATION),
+      ...(byGrip === null || held === null ? [] : [
+        entering('testMass', 'F_test', tested, 'N', 'your own', 'test hang, as a force; none counts as 0'),
+        worked('weightHeld', 'F_held', held, 'N', `max(F_test, W * ${GRIP_FORMULA} * k_relax / F_s)`, 'weight the knot can hold for a moment'),
       ]),
-      fromCatalogue('frictionOnItself', 'mu', fibre.onItself),
-      entering('wraps', 'n_w', wraps, '1', 'your own', 'wraps of the gathering knot'),
-      fromCatalogue('wrapTension', 't_w', WRAP_TENSION),
-      worked('capacity', 'R', grip, 'N', '2 * pi * mu * n_w * t_w', 'normal force 2 pi n t of wraps round a bundle times friction'),
-      ...reserveTerms(reserveOf),
+      entering('dropHeight', 'h', DROP_HEIGHT, 'm', 'common practice', 'height of the accidental drop'),
+      ...(distance === null ? [] : [worked('demand', 'E', distance, 'm', 'W * h / (F_held - W)', 'energy of the fall against the work of friction')]),
+      fromCatalogue('capacity', 'R', MOST_SLIP),
+      ...reserveTerms(RESERVE_IN_ACCIDENT),
     ],
   })
 }

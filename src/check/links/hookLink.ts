@@ -8,7 +8,7 @@ import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 import { fromCatalogue, worked } from '../term'
 import { reserveTerms, strengthReserve } from '../timeFactors'
-import { softenAssumed } from './assumedPart'
+import { temperAssumed } from './assumedPart'
 import { ratedFactors, wireTerms } from './ringLink'
 import { weightTerms } from './weightTerms'
 
@@ -23,7 +23,7 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
   const open = answers['hook.kind'] === 'open'
   const refused = open && peopleBeneath(answers['place.beneath'])
   const findings: readonly Finding[] = refused ? [{ code: 'HOOK_OPEN_OVER_PEOPLE' }] : []
-  return softenAssumed(solved, answers['hook.rated'] === null ? ['hook.kind', 'hook.wire'] : ['hook.kind'], CASES.map((code) => {
+  return temperAssumed(solved, answers['hook.rated'] === null ? ['hook.kind', 'hook.wire'] : ['hook.kind'], CASES.map((code) => {
     const load = solved.loads[code]
     const base = { link: 'hook', side: 'place', case: code, demand: { value: load.weight, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const
     const rated = answers['hook.rated']

@@ -6,7 +6,7 @@ import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { reserveTerms, strengthReserve } from '../timeFactors'
-import { softenAssumed } from './assumedPart'
+import { temperAssumed } from './assumedPart'
 
 /**
  * The hook's shank where it leaves the ceiling, bent by the side pull at the end of a swing. A rated
@@ -24,7 +24,7 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
   const side = weight * BUMP_SIDE_PULL
   const capacity = shankSidePull(wire, lever, stress)
   const reserveOf = strengthReserve(answers, load.case)
-  return softenAssumed(solved, ['hook.wire', 'hook.projection'], [assessLink({
+  return temperAssumed(solved, ['hook.wire', 'hook.projection'], [assessLink({
     link: 'hookShank', part: 'shankBending', side: 'place', case: 'bump',
     demand: { value: side, unit: 'N' },
     capacity: { value: capacity, unit: 'N', basis: 'computed', source: 'plastic bending of the shank, Mp / lever' },

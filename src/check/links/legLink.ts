@@ -1,9 +1,11 @@
+import { outdoorLossKnown, SEASON } from '../../catalogue/ageing'
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
 import { peopleBeneath } from '../../catalogue/reserves'
 import type { CaseCode } from '../../load/loadCases'
 import { STANDARD_GRAVITY } from '../../quantity/si'
 import { cordStrength } from '../cordStrength'
 import type { Finding } from '../finding'
+import { redundancy } from '../redundancy'
 import { assessLink, type Factor, type LinkResult, type Term } from '../linkResult'
 import { legSections, weakestSection, type Section } from '../sections'
 import type { Solved } from '../solved'
@@ -23,10 +25,21 @@ const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDow
  * reduced by wet, ageing, duration and reserve.
  */
 export function legLink(solved: Solved): readonly LinkResult[] {
-  const results = CASES.map((code) => legInCase(solved, code, 0))
-  const parted = weakestSection(legSections(solved.hanger.answers, 1))
-  if (parted.effective > 0) return [...results, legInCase(solved, 'strandParted', 1)]
-  return peopleBeneath(solved.hanger.answers['place.beneath']) ? [...results, strandGone(parted)] : results
+  return [...CASES.map((code) => legInCase(solved, code, 0)), ...strandParted(solved)]
+}
+
+/**
+ * One strand gone. Where the rest of the leg carries on, that is shown; where it does not, other legs
+ * may still catch the pot (see redundancy), and only over people must a strand not decide.
+ */
+function strandParted(solved: Solved): readonly LinkResult[] {
+  const left = weakestSection(legSections(solved.hanger.answers, 1))
+  const result = left.effective > 0 ? legInCase(solved, 'strandParted', 1) : null
+  if (result !== null && result.utilisation !== null && result.utilisation <= 1) return [result]
+  if (!peopleBeneath(solved.hanger.answers['place.beneath'])) return []
+  const { strand } = redundancy(solved)
+  if (strand === 'falls') return [strandGone(left)]
+  return result !== null && result.utilisation === null ? [result] : []
 }
 
 function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
@@ -104,17 +117,21 @@ function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: 
     findings.push(finding)
     atLeast = worse(atLeast, verdict)
   }
+  const { answers, given } = solved.hanger
   const { path, strand } = solved.geometry
-  if (!path.ok) say({ code: 'LEG_TOO_SHORT', strand, least: path.least }, 'fails')
+  // A length that was only assumed cannot be at fault.
+  const lengthSaid = answers['make.legLength'] !== null || given.has('make.totalLength')
+  if (!path.ok) say({ code: 'LEG_TOO_SHORT', strand, least: path.least }, lengthSaid ? 'fails' : 'not enough known')
   else {
     const degrees = (path.angle * 180) / Math.PI
     if (degrees > REFUSED) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
     else if (degrees > WIDE) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')
   }
-  const { answers } = solved.hanger
+  if (answers['place.exposure'] === 'outdoors' && !outdoorLossKnown(answers['cord.fibre'], FIBRE_PROPERTIES[answers['cord.fibre']].natural)) say({ code: 'OUTDOOR_LOSS_UNKNOWN' }, 'not enough known')
   if (answers['place.exposure'] === 'outdoors' && FIBRE_PROPERTIES[answers['cord.fibre']].natural) {
+    const tooLong = answers['place.life'] > SEASON * 1.01
     if (peopleBeneath(answers['place.beneath'])) say({ code: 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE' }, 'fails')
-    else say({ code: 'NATURAL_CORD_OUTDOORS' }, 'holds')
+    else say({ code: 'NATURAL_CORD_OUTDOORS', tooLong }, tooLong ? 'fails' : 'holds')
   }
   const sling = solved.slings?.[code]
   if (sling?.trouble === 'unstable') say({ code: 'SLING_UNSTABLE' }, 'fails')

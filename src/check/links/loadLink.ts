@@ -24,6 +24,8 @@ export function loadLink(solved: Solved): readonly LinkResult[] {
   if (answers['pot.have'] === 'no') findings.push({ code: 'NO_POT_YET' })
   if (answers['make.have'] === 'no') findings.push({ code: 'NO_HANGER_YET' })
   for (const path of needed(solved)) findings.push({ code: 'ANSWER_NEEDED', path, assumed: assumed.find((a) => a.path === path)?.text ?? '' })
+  if (answers['pot.have'] === 'yes' && Object.values(solved.potted).some((state) => state.tooLight)) findings.push({ code: 'WEIGHED_TOO_LIGHT' })
+  if (answers['place.exposure'] === 'outdoors') findings.push({ code: 'WIND_NOT_RECKONED' })
   if (findings.length === 0) return []
   return [assessLink({
     link: 'load', part: 'whole', side: 'hanger', case: 'watered', demand: null, capacity: null, factors: [], grade: 'table',

@@ -1,3 +1,4 @@
+import { MOMENT } from '../../catalogue/duration'
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { RATED_FOR_A_MOMENT, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
 import type { CaseCode } from '../../load/loadCases'
@@ -6,8 +7,9 @@ import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wir
 import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
+import { byTestHang, testHangFaults } from '../testHang'
 import { reserveTerms, strengthReserve } from '../timeFactors'
-import { softenAssumed } from './assumedPart'
+import { temperAssumed } from './assumedPart'
 import { weightTerms } from './weightTerms'
 
 const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
@@ -16,7 +18,7 @@ const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDow
 export function ringLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   if (answers['make.top'] !== 'ring') return []
-  return softenAssumed(solved, answers['ring.rated'] === null ? ['ring.wire'] : [], CASES.map((code) => {
+  return temperAssumed(solved, answers['ring.rated'] === null ? ['ring.wire'] : [], CASES.map((code) => {
     const load = solved.loads[code]
     const demand = { value: load.weight, unit: 'N' } as const
     const rated = answers['ring.rated']
@@ -26,6 +28,9 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
       return assessLink({ ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the ring' }, factors, grade: 'rated', findings: [], terms: [...weightTerms(solved, code), ...terms] })
     }
     const metal = answers['ring.metal']
+    if (metal === 'wood' && testHangFaults(solved, false)?.length === 0) {
+      return assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: [] })
+    }
     if (metal === 'wood') {
       return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_UNRATED' }], terms: weightTerms(solved, code) })
     }
@@ -55,9 +60,9 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
 
 /** The factors on a rated load: the reserve it is used with, and what it may be asked for a moment. */
 export function ratedFactors(solved: Solved, code: CaseCode): { readonly factors: readonly Factor[]; readonly terms: readonly Term[] } {
-  const accidental = solved.loads[code].case.accidental
+  const { accidental, time } = solved.loads[code].case
   const reserveOf = accidental ? RESERVE_IN_ACCIDENT : RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']]
-  const factors = accidental ? [factor('forAMoment', RATED_FOR_A_MOMENT), reserve(reserveOf)] : [reserve(reserveOf)]
+  const factors = time <= MOMENT.value ? [factor('forAMoment', RATED_FOR_A_MOMENT), reserve(reserveOf)] : [reserve(reserveOf)]
   return { factors, terms: reserveTerms(reserveOf) }
 }
 

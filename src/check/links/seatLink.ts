@@ -9,9 +9,12 @@ import { CENTRE_MARGIN } from '../solve'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import type { Verdict } from '../verdict'
+import { temperAssumed } from './assumedPart'
 import { legStrain } from './legStrain'
 
 const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded']
+/** No pot is set in truer than this by eye, m. */
+const LEAST_OFFSET = 0.005
 const SLIDING = 'energy of a pot on strands that slide without friction'
 
 /**
@@ -23,8 +26,8 @@ const SLIDING = 'energy of a pot on strands that slide without friction'
 export function seatLink(solved: Solved): readonly LinkResult[] {
   const { path } = solved.geometry
   if (!path.ok) return []
+  if (locks(solved)) return temperAssumed(solved, ['cradle.kind', 'cradle.first'], CASES.map((code) => assessLink(byLockedStrands(solved, code, path))))
   return CASES.map((code) => {
-    if (locks(solved)) return assessLink(byLockedStrands(solved, code, path))
     const sliding = assessLink(bySliding(solved, code, path))
     return sliding.utilisation !== null && sliding.utilisation <= 1 ? sliding : assessLink(byFriction(solved, code, path))
   })
@@ -117,7 +120,7 @@ function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
   const friction = FIBRE_PROPERTIES[answers['cord.fibre']].onPot
   const share = noSlipOffset(friction.value, path.turn)
   const held = share * path.leave.r
-  const offset = answers['seat.offset']
+  const offset = Math.max(answers['seat.offset'], LEAST_OFFSET)
   const slides = offset > held
   const judged = base(solved, code, [{ code: slides ? 'SEAT_SLIDES' : 'SEAT_ON_FRICTION' }])
   const atLeast: Verdict = slides ? 'fails' : judged.atLeast
@@ -130,7 +133,7 @@ function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
     // Friction on a wet glazed rim is nobody's measured number.
     grade: 'model',
     terms: [
-      entering('seatOffset', 'E', offset, 'm', 'computed', 'offset of the weight from the axis'),
+      entering('seatOffset', 'E', offset, 'm', 'common practice', 'offset of the weight from the axis, 5 mm at least'),
       entering('leaveRadius', 'a', path.leave.r, 'm', 'computed', 'where the strands leave the pot'),
       fromCatalogue('frictionOnPot', 'mu_pot', friction),
       entering('turnAngle', 'alpha', path.turn, 'rad', 'computed', 'turn over rim and base edge'),

@@ -1,0 +1,60 @@
+import { value, type Value } from '../catalogue/basis'
+import { DAY } from '../catalogue/duration'
+import { RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../catalogue/reserves'
+import type { CaseCode } from '../load/loadCases'
+import { STANDARD_GRAVITY } from '../quantity/si'
+import type { Finding } from './finding'
+import { factor, reserve, type Capacity, type Factor, type Term } from './linkResult'
+import type { Solved } from './solved'
+import { entering, worked } from './term'
+import { reserveTerms } from './timeFactors'
+
+/** A test hang counts from this length on, and up to this slip of marked strands. */
+const LEAST_TIME = DAY
+const MOST_SLIP = 0.003
+/** Share of a test mass that a part may be asked to hold for good; all of it for a moment. */
+export const TEST_SHARE_AT_REST: Value = value(0.5, '1', 'common practice', 'half the test mass at rest, all of it for a moment')
+
+/** Why a recorded test hang does not count; empty if it does, null if there is none. Slip matters to the knot only. */
+export function testHangFaults(solved: Solved, ofKnot: boolean): readonly Finding[] | null {
+  const { answers, given } = solved.hanger
+  if (answers['testHang.mass'] === null) return null
+  const faults: Finding[] = []
+  if (answers['testHang.time'] < LEAST_TIME) faults.push({ code: 'TEST_HANG_TOO_SHORT', time: answers['testHang.time'], least: LEAST_TIME })
+  if (ofKnot && answers['testHang.slip'] >= MOST_SLIP) {
+    faults.push(given.has('testHang.slip') ? { code: 'TEST_HANG_SLIPPED', slip: answers['testHang.slip'], most: MOST_SLIP } : { code: 'TEST_HANG_SLIP_UNSAID', most: MOST_SLIP })
+  }
+  return faults
+}
+
+export interface TestedEvidence {
+  readonly demand: { readonly value: number; readonly unit: 'N' }
+  readonly capacity: Capacity
+  readonly factors: readonly Factor[]
+  readonly terms: readonly Term[]
+}
+
+/** What a counting test hang says of a part in a load case: the test mass stood for the potted plant. */
+export function byTestHang(solved: Solved, code: CaseCode): TestedEvidence {
+  const { answers } = solved.hanger
+  const load = solved.loads[code]
+  const mass = answers['testHang.mass'] ?? 0
+  const capacity = mass * STANDARD_GRAVITY
+  const pulled = load.potted * STANDARD_GRAVITY * load.factor
+  const reserveOf = load.case.accidental ? RESERVE_IN_ACCIDENT : RESERVE_ON_ALLOWABLE[answers['place.beneath']]
+  const atRest = ['dry', 'watered', 'flooded'].includes(code)
+  return {
+    demand: { value: pulled, unit: 'N' },
+    capacity: { value: capacity, unit: 'N', basis: 'your own', source: 'test hang' },
+    factors: [...(atRest ? [factor('atRest', TEST_SHARE_AT_REST)] : []), reserve(reserveOf)],
+    terms: [
+      entering('pottedMass', 'm_pot', load.potted, 'kg', 'computed', 'potted plant in this state, high value'),
+      entering('gravity', 'g', STANDARD_GRAVITY, 'm/s2', 'published', 'standard acceleration of free fall (3rd CGPM, 1901)'),
+      entering('caseFactor', 'phi', load.factor, '1', 'computed', load.factorSource),
+      worked('demand', 'E', pulled, 'N', 'm_pot * g * phi', 'what the test mass stood for'),
+      entering('testMass', 'm_test', mass, 'kg', 'your own', 'mass of the test hang'),
+      worked('capacity', 'R', capacity, 'N', 'm_test * g', 'test hang'),
+      ...reserveTerms(reserveOf),
+    ],
+  }
+}
