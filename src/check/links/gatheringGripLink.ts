@@ -107,7 +107,8 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
   const relaxed = grip * WRAP_RELAXATION.value
   const byGrip = slip === null ? null : (load.weight * relaxed) / slip
   const tested = counts ? (solved.hanger.answers['testHang.mass'] ?? 0) * STANDARD_GRAVITY : 0
-  const held = byGrip === null ? null : Math.max(byGrip, tested)
+  const testDecides = tested > load.weight && (load.weight * DROP_HEIGHT) / (tested - load.weight) <= MOST_SLIP.value
+  const held = testDecides ? tested : byGrip
   const stops = held !== null && held > load.weight
   const distance = held === null || !stops ? null : (load.weight * DROP_HEIGHT) / (held - load.weight)
   return assessLink({
@@ -115,7 +116,7 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
     demand: distance === null ? null : { value: distance, unit: 'm' },
     capacity: { value: MOST_SLIP.value, unit: 'm', basis: MOST_SLIP.basis, source: MOST_SLIP.source },
     factors: [reserve(RESERVE_IN_ACCIDENT)],
-    grade: tested > (byGrip ?? 0) ? 'tested' : 'model',
+    grade: testDecides ? 'tested' : 'model',
     overallFactor: null,
     atLeast: held !== null && !stops ? 'not enough known' : 'holds',
     findings,
@@ -123,9 +124,10 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
       ...terms,
       entering('weight', 'W', load.weight, 'N', 'computed', 'weight just watered'),
       fromCatalogue('relaxation', 'k_relax', WRAP_RELAXATION),
-      ...(byGrip === null || held === null ? [] : [
-        entering('testMass', 'F_test', tested, 'N', 'your own', 'test hang, as a force; none counts as 0'),
-        worked('weightHeld', 'F_held', held, 'N', `max(F_test, W * ${GRIP_FORMULA} * k_relax / F_s)`, 'weight the knot can hold for a moment'),
+      ...(held === null ? [] : [
+        testDecides
+          ? entering('weightHeld', 'F_held', held, 'N', 'your own', 'weight of the test hang')
+          : worked('weightHeld', 'F_held', held, 'N', `W * ${GRIP_FORMULA} * k_relax / F_s`, 'weight the wraps can hold for a moment'),
       ]),
       entering('dropHeight', 'h', DROP_HEIGHT, 'm', 'common practice', 'height of the accidental drop'),
       ...(distance === null ? [] : [worked('demand', 'E', distance, 'm', 'W * h / (F_held - W)', 'energy of the fall against the work of friction')]),
