@@ -1,4 +1,5 @@
-import { mkdtemp, realpath, rm } from 'node:fs/promises'
+import { existsSync } from 'node:fs'
+import { mkdtemp, realpath, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join, resolve } from 'node:path'
 import { _electron, expect, test, type ElectronApplication, type Page } from 'playwright/test'
@@ -17,8 +18,12 @@ export interface DesktopApp {
   readonly folder: string
 }
 
-/** To be called at the top of a test file; what it answers is filled before the first test. */
-export function desktopApp(): DesktopApp {
+/**
+ * To be called at the top of a test file; what it answers is filled before the first test.
+ *
+ * @param given hanger files, by name and text, that the app is started with
+ */
+export function desktopApp(given: Readonly<Record<string, string>> = {}): DesktopApp {
   const started: { app?: ElectronApplication, page?: Page, place?: string } = {}
   const need = <Value>(value: Value | undefined): Value => {
     if (value === undefined) throw new Error('The app has not been started')
@@ -26,14 +31,18 @@ export function desktopApp(): DesktopApp {
   }
 
   test.beforeAll(async () => {
-    started.place = await realpath(await mkdtemp(join(tmpdir(), 'strandwise-desktop-')))
+    const place = await realpath(await mkdtemp(join(tmpdir(), 'strandwise-desktop-')))
+    started.place = place
+    for (const [name, text] of Object.entries(given)) await writeFile(join(place, name), text)
+    const ready = join(place, 'ready')
     started.app = await _electron.launch({
-      args: [root],
-      cwd: root,
-      env: { ...process.env, STRANDWISE_USER_DATA: join(started.place, 'memory') },
+      args: [root, ...Object.keys(given)],
+      cwd: place,
+      env: { ...process.env, STRANDWISE_USER_DATA: join(place, 'memory'), STRANDWISE_READY_FILE: ready },
     })
     started.page = await started.app.firstWindow()
     await expect(started.page.locator('#app')).not.toBeEmpty()
+    await expect.poll(() => existsSync(ready), 'the launcher is told of the window').toBe(true)
   })
   test.beforeEach(async () => {
     Object.assign(files, { folder: await mkdtemp(join(need(started.place), 'files-')) })

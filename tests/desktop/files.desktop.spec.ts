@@ -3,9 +3,9 @@ import { join } from 'node:path'
 import { expect, test } from 'playwright/test'
 import type { OpenOutcome, SaveAsOutcome, SaveOutcome } from '../../electron/contract'
 import { desktopApp } from './desktopApp'
-import { answerOpening, answerSaving } from './dialogs'
+import { answerOpening, answerQuestions, answerSaving } from './dialogs'
 
-const desktop = desktopApp()
+const desktop = desktopApp({ 'given.strandwise': '{"format": "strandwise-hanger", "version": 1}' })
 
 const saveAs = (name: string, text: string): Promise<SaveAsOutcome | undefined> =>
   desktop.page.evaluate((args) => window.strandwise?.saveHangerAs(...args), [name, text] as const)
@@ -34,6 +34,12 @@ test('saves under a chosen name, saves again with a backup, and leaves nothing e
   expect(await readFile(join(folder, 'Fern ½.strandwise'), 'utf8')).toBe('{"leaves": 7}')
   expect(await readFile(join(folder, 'Fern ½.strandwise~'), 'utf8')).toBe('{"leaves": "grün"}')
 
+  // The system has asked about the name as typed, without its ending.
+  await answerQuestions(app, 'Cancel')
+  expect(await saveAs('Fern', '{}')).toEqual({ ok: true, saved: null })
+  expect(await readFile(join(folder, 'Fern ½.strandwise'), 'utf8')).toBe('{"leaves": 7}')
+  await answerQuestions(app, 'Replace')
+  expect(await saveAs('Fern', '{}')).toMatchObject({ ok: true, saved: { token } })
   await answerSaving(app, null)
   expect(await saveAs('Fern', '{}')).toEqual({ ok: true, saved: null })
 })
@@ -92,6 +98,9 @@ test('opens text that is UTF-8, refuses other bytes, and remembers what was used
 
 test('hands over a file that was opened from outside', async () => {
   const { app, folder, page } = desktop
+  const recent = await page.evaluate(() => window.strandwise?.recent())
+  expect(recent?.map(({ name }) => name), 'the one it was started with').toContain('given.strandwise')
+
   const path = join(folder, 'palm.strandwise')
   await writeFile(path, '{"legs": 4}')
   const heard = page.evaluate(() => new Promise<unknown>((done) => { window.strandwise?.onOpened(done) }))
