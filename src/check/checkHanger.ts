@@ -7,7 +7,7 @@ import { LOAD_PATH } from './loadPath'
 import { redundancy, type Redundancy } from './redundancy'
 import { solve } from './solve'
 import type { Solved } from './solved'
-import { VERDICTS, worstOf, type Verdict } from './verdict'
+import { isWorse, worstOf, type Verdict } from './verdict'
 
 /** A complete check of a hanger. */
 export interface CheckResult {
@@ -67,6 +67,7 @@ export const checkHanger = (hanger: Hanger): CheckResult => assess(solve(hanger)
 
 /** The link that decides among results: the worst verdict, then the largest utilisation; a known one before an unknown one. */
 export function governingOf(links: readonly LinkResult[]): LinkResult | null {
-  const order = (l: LinkResult): number => VERDICTS.indexOf(l.verdict) * 1e6 + Math.min(1e5, l.utilisation ?? -1)
-  return links.reduce<LinkResult | null>((worst, l) => (worst === null || order(l) > order(worst) ? l : worst), null)
+  const decides = (l: LinkResult, over: LinkResult): boolean =>
+    (l.verdict === over.verdict ? (l.utilisation ?? -1) > (over.utilisation ?? -1) : isWorse(l.verdict, over.verdict))
+  return links.reduce<LinkResult | null>((worst, l) => (worst === null || decides(l, worst) ? l : worst), null)
 }

@@ -29,7 +29,9 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
     }
     const metal = answers['ring.metal']
     if (metal === 'wood' && testHangFaults(solved, false)?.length === 0) {
-      return assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: [] })
+      const tested = assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: [] })
+      // A ring that held its test mass holds at least that; beyond it nothing is known, as without a test.
+      if (tested.utilisation !== null && tested.utilisation <= 1) return tested
     }
     if (metal === 'wood') {
       return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_UNRATED' }], terms: weightTerms(solved, code) })

@@ -1,0 +1,32 @@
+import type { Patch } from '#core'
+import { oneOf, seededRandom, wholeBetween } from '../quantity/seededRandom'
+
+/** A hanger such as could be made, every essential answered; the same for the same seed. */
+export function randomPatch(seed: number): Patch {
+  const random = seededRandom(seed)
+  const between = (from: number, to: number): number => wholeBetween(random, from, to)
+  const rim = between(120, 310)
+  const share = (from: number, to: number): string => `${Math.round((rim * between(from, to)) / 100)} mm`
+  const diameter = between(20, 80) / 10
+  const maybe = (patch: Patch, percent: number): Patch => (between(1, 100) <= percent ? patch : {})
+  const wire = between(3, 9)
+  return {
+    'pot.rim': `${rim} mm`, 'pot.height': share(60, 115), 'pot.base': share(55, 98), 'pot.fillGap': `${between(0, 25)} mm`,
+    'pot.material': oneOf(random, ['terracotta', 'stoneware', 'plastic', 'concrete', 'glass', 'wood']),
+    'pot.drainage': oneOf(random, ['hole', 'hole', 'none', 'unknown']), 'mix.kind': oneOf(random, ['soilless', 'peat', 'cactus', 'gardenSoil', 'unknown']),
+    ...maybe({ 'weighed.mass': `${between(8, 160) / 10} kg`, 'weighed.state': oneOf(random, ['dry', 'watered', 'flooded']) }, 60),
+    'plant.height': `${between(0, 60)} cm`, 'seat.offset': `${between(0, 15)} mm`,
+    'cord.fibre': oneOf(random, ['cotton', 'cotton', 'jute', 'hemp', 'linen', 'polyester', 'polypropylene', 'nylon', 'unknown']), 'cord.make': oneOf(random, ['loose', 'twisted', 'braided']),
+    ...maybe({ 'cord.diameter': `${diameter} mm` }, 85), ...maybe({ 'cord.linearDensity': `${(between(35, 65) / 100) * diameter * diameter} g/m` }, 75),
+    'make.legs': String(between(3, 12)), 'make.strands': String(between(1, 12)), 'make.build': oneOf(random, ['plain', 'sinnet', 'alternating', 'spiral']),
+    'make.joined': oneOf(random, ['no', 'no', 'yes']), 'make.top': oneOf(random, ['ring', 'bunched']), 'make.legLength': `${between(35, 110)} cm`, 'make.tolerance': `${between(0, 20)} mm`,
+    'cradle.kind': oneOf(random, ['net', 'open']), 'cradle.first': share(35, 90), 'gathering.wraps': String(between(2, 22)),
+    ...maybe({ 'testHang.mass': `${between(4, 40)} kg`, 'testHang.time': `${between(20, 40)} h`, 'testHang.slip': `${between(0, 4)} mm` }, 40),
+    'ring.metal': oneOf(random, ['steel', 'brass', 'unknown', 'wood']), 'ring.wire': `${between(3, 8)} mm`, 'ring.inside': `${between(25, 70)} mm`, ...maybe({ 'ring.rated': `${between(10, 90)} kgf` }, 25),
+    'hook.kind': oneOf(random, ['open', 'closed']), 'hook.metal': oneOf(random, ['steel', 'brass', 'unknown']), 'hook.wire': `${wire} mm`, 'hook.projection': `${between(0, 60)} mm`,
+    ...maybe({ 'hook.rated': `${between(8, 80)} kgf` }, 40), 'place.substrate': oneOf(random, ['timber', 'timber', 'masonry', 'plasterboard', 'unknown']),
+    ...maybe({ 'fixing.rated': `${between(8, 80)} kgf` }, 25), 'fixing.diameter': `${wire} mm`, 'fixing.penetration': `${between(10, 70)} mm`, ...maybe({ 'fixing.proof': `${between(2, 30)} kg` }, 50),
+    'place.beneath': oneOf(random, ['nothing', 'furniture', 'wayThrough', 'people', 'public']), 'place.exposure': oneOf(random, ['indoors', 'indoors', 'steamy', 'outdoors']),
+    'place.watering': oneOf(random, ['weekly', 'daily']), 'place.life': `${between(1, 9)} years`,
+  }
+}
