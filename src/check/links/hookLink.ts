@@ -23,7 +23,8 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
   const open = answers['hook.kind'] === 'open'
   const refused = open && peopleBeneath(answers['place.beneath'])
   const findings: readonly Finding[] = refused ? [{ code: 'HOOK_OPEN_OVER_PEOPLE' }] : []
-  return temperAssumed(solved, answers['hook.rated'] === null ? ['hook.kind', 'hook.wire'] : ['hook.kind'], CASES.map((code) => {
+  // An open hook that is refused is refused whatever its wire.
+  return temperAssumed(solved, refused || answers['hook.rated'] !== null ? ['hook.kind'] : ['hook.kind', 'hook.wire'], CASES.map((code) => {
     const load = solved.loads[code]
     const base = { link: 'hook', side: 'place', case: code, demand: { value: load.weight, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const
     const rated = answers['hook.rated']

@@ -26,7 +26,11 @@ const SLIDING = 'energy of a pot on strands that slide without friction'
 export function seatLink(solved: Solved): readonly LinkResult[] {
   const { path } = solved.geometry
   if (!path.ok) return []
-  if (locks(solved)) return temperAssumed(solved, ['cradle.kind', 'cradle.first'], CASES.map((code) => assessLink(byLockedStrands(solved, code, path))))
+  if (locks(solved)) {
+    const locked = CASES.map((code) => assessLink(byLockedStrands(solved, code, path)))
+    // Nothing holds a pot better than locked strands: what tips with them tips in any other cradle.
+    return locked.flatMap((l) => (l.verdict === 'fails' ? [l] : temperAssumed(solved, ['cradle.kind', 'cradle.first'], [l])))
+  }
   return CASES.map((code) => {
     const sliding = assessLink(bySliding(solved, code, path))
     return sliding.utilisation !== null && sliding.utilisation <= 1 ? sliding : assessLink(byFriction(solved, code, path))

@@ -1,0 +1,151 @@
+import { describe, expect, test } from 'vitest'
+import type { Patch } from '#core'
+import { checkOf, ORDINARY } from '../../hanger/hangerOf'
+import { without } from '../../hanger/without'
+import { codesOf, linkIn, worstOfLink } from '../linkOf'
+
+const leg = (patch: Patch) => worstOfLink(checkOf({ ...ORDINARY, ...patch }), 'leg')
+const codes = (patch: Patch) => codesOf(checkOf({ ...ORDINARY, ...patch }), 'leg')
+
+describe('what is known of the cord', () => {
+  test('weighed loose cotton over furniture, by hand', () => {
+    // 4.8 g/m at 4 cN/tex = 192 N; 1.4 effective strands; indoors 0.8; watered 0.9 years of 3; reserve 2.
+    const watered = linkIn(checkOf(ORDINARY), 'leg', 'watered')
+    expect(watered.capacity?.value).toBeCloseTo(192, 9)
+    expect(watered.allowable?.value).toBeCloseTo((192 * 1.4 * 0.8 * (1 - 0.088 * Math.log10((0.9 * 365.25 * 86400) / 10))) / 2, 9)
+    expect(watered.grade).toBe('weighed')
+  })
+
+  test('nothing: not enough is known, and it is said what to weigh', () => {
+    const check = checkOf(without(ORDINARY, 'cord.diameter', 'cord.linearDensity'))
+    const worst = worstOfLink(check, 'leg')
+    expect(worst.verdict).toBe('not enough known')
+    expect(worst.utilisation).toBeNull()
+    expect(codesOf(check, 'leg')).toContain('CORD_UNKNOWN')
+    for (const link of ['gatheringTurn', 'wrapHoop'] as const) expect(worstOfLink(check, link).verdict).toBe('not enough known')
+  })
+
+  test('only the diameter: it may hold at 40 %, and above that not enough is known', () => {
+    const light = checkOf({ ...without(ORDINARY, 'cord.linearDensity'), 'cord.diameter': '8 mm', 'weighed.mass': '2 kg' })
+    expect(linkIn(light, 'leg', 'watered')).toMatchObject({ verdict: 'holds', grade: 'diameter' })
+    const heavier = checkOf({ ...without(ORDINARY, 'cord.linearDensity'), 'cord.diameter': '4 mm' })
+    const watered = linkIn(heavier, 'leg', 'watered')
+    expect(watered.utilisation).toBeGreaterThan(0.4)
+    expect(watered.utilisation).toBeLessThan(1)
+    expect(watered.verdict).toBe('not enough known')
+    expect(codesOf(heavier, 'leg')).toContain('CORD_BY_DIAMETER')
+  })
+
+  test('grams per metre without a fibre count as the diameter only', () => {
+    const check = checkOf(without(ORDINARY, 'cord.fibre'))
+    expect(worstOfLink(check, 'leg').grade).toBe('diameter')
+    expect(check.links.flatMap((l) => l.findings)).toContainEqual({ code: 'CORD_BY_DIAMETER', linearDensityKnown: true })
+  })
+
+  test('a rating comes before weighing, and weighing before measuring', () => {
+    expect(leg({ 'cord.rated': '700 N' }).grade).toBe('rated')
+    expect(leg({}).grade).toBe('weighed')
+    expect(linkIn(checkOf({ ...ORDINARY, 'cord.rated': '150 N' }), 'leg', 'dry').capacity?.value).toBe(150)
+  })
+
+  test('an overall factor below 5 never holds', () => {
+    // Nothing beneath, for a month, plain over a thick bar: little is taken off, so the numbers alone would let it hold.
+    const check = checkOf({ ...ORDINARY, 'place.beneath': 'nothing', 'place.life': '30 days', 'make.strands': '2', 'make.build': 'plain', 'make.top': 'bunched', 'hook.wire': '30 mm', 'cord.rated': '74 N' })
+    const watered = linkIn(check, 'leg', 'watered')
+    expect(watered.utilisation).toBeLessThan(0.8)
+    expect(watered.overallFactor).toBeLessThan(5)
+    expect(watered.overallFactor).toBeGreaterThan(4.5)
+    expect(watered.verdict).toBe('just holds')
+    expect(codesOf(check, 'leg')).toContain('LOW_OVERALL_FACTOR')
+  })
+})
+
+describe('the angle of the legs', () => {
+  // By hand: rim radius 105, side and base 258 mm along; a free part of r / sin(angle).
+  const lengthFor = (degrees: number): Patch => {
+    const along = 0.07 + Math.hypot(0.035, 0.185)
+    return { 'cradle.first': '115 mm', 'make.legLength': `${along + 0.105 / Math.sin((degrees * Math.PI) / 180) - 0.115} m` }
+  }
+
+  test.each([[59, []], [61, ['LEG_ANGLE_WIDE']], [74, ['LEG_ANGLE_WIDE']], [76, ['LEG_ANGLE_REFUSED']]])('of %d degrees from the vertical: %j', (degrees, said) => {
+    const found = codes(lengthFor(degrees)).filter((code) => code.startsWith('LEG_ANGLE'))
+    expect(found).toEqual(said)
+    if (said.includes('LEG_ANGLE_REFUSED')) expect(leg(lengthFor(degrees)).verdict).toBe('fails')
+  })
+
+  test('above 60 degrees even strong cord only just holds', () => {
+    const strong = { 'cord.rated': '9 kN' }
+    expect(linkIn(checkOf({ ...ORDINARY, ...strong, ...lengthFor(59) }), 'leg', 'watered').verdict).toBe('holds')
+    expect(linkIn(checkOf({ ...ORDINARY, ...strong, ...lengthFor(61) }), 'leg', 'watered').verdict).toBe('just holds')
+  })
+
+  test('legs that cannot reach round the pot fail and say how much is missing', () => {
+    const check = checkOf({ ...ORDINARY, 'make.legLength': '19 cm' })
+    expect(worstOfLink(check, 'leg').verdict).toBe('fails')
+    // Strand 190 + 115 mm; level with the rim it needs 70 + 188.3 + 105 mm.
+    const short = check.links.flatMap((l) => l.findings).find((f) => f.code === 'LEG_TOO_SHORT')
+    expect(short).toMatchObject({ strand: expect.closeTo(0.305, 12) as number, least: expect.closeTo(0.07 + Math.hypot(0.035, 0.185) + 0.105, 12) as number })
+  })
+
+  test('a length that was only assumed is not at fault', () => {
+    const check = checkOf({ ...without(ORDINARY, 'make.totalLength', 'make.fringe'), 'pot.rim': '44 cm', 'pot.height': '40 cm', 'pot.base': '31 cm' })
+    expect(codesOf(check, 'leg')).toContain('LEG_TOO_SHORT')
+    expect(worstOfLink(check, 'leg').verdict).toBe('not enough known')
+  })
+})
+
+describe('weather', () => {
+  test('natural cord outdoors over people fails, however strong', () => {
+    const outdoors: Patch = { 'place.exposure': 'outdoors', 'place.life': '1 year', 'cord.rated': '20 kN' }
+    expect(leg({ ...outdoors, 'place.beneath': 'people' }).verdict).toBe('fails')
+    expect(codes({ ...outdoors, 'place.beneath': 'people' })).toContain('NATURAL_CORD_OUTDOORS_OVER_PEOPLE')
+    expect(leg({ ...outdoors, 'place.beneath': 'furniture' }).verdict).toBe('holds')
+  })
+
+  test('natural cord lasts one season outdoors', () => {
+    const two: Patch = { 'place.exposure': 'outdoors', 'place.life': '2 years', 'cord.rated': '20 kN' }
+    expect(leg(two).verdict).toBe('fails')
+    expect(codes(two)).toContain('NATURAL_CORD_OUTDOORS')
+  })
+
+  test('polyester loses more each year in the sun, and nothing is known of other synthetics', () => {
+    const ageingOf = (patch: Patch): number | undefined => leg({ 'cord.fibre': 'polyester', 'cord.make': 'braided', ...patch }).factors.find((f) => f.code === 'ageing')?.value
+    expect(ageingOf({ 'place.exposure': 'outdoors', 'place.life': '1 year' })).toBeCloseTo(0.7, 12)
+    expect(ageingOf({ 'place.exposure': 'outdoors', 'place.life': '3 years' })).toBeCloseTo(0.7 ** 3, 12)
+    expect(ageingOf({ 'place.life': '3 years' })).toBe(0.8)
+    const nylon: Patch = { 'cord.fibre': 'nylon', 'cord.rated': '20 kN', 'place.exposure': 'outdoors' }
+    expect(leg(nylon).verdict).toBe('not enough known')
+    expect(codes(nylon)).toContain('OUTDOOR_LOSS_UNKNOWN')
+  })
+})
+
+describe('one strand gone', () => {
+  const lone: Patch = { 'make.legs': '3', 'make.strands': '1', 'make.build': 'plain', 'cord.rated': '9 kN' }
+
+  test('over people a leg of one strand fails, however strong', () => {
+    expect(leg({ ...lone, 'place.beneath': 'people' })).toMatchObject({ verdict: 'fails', case: 'strandParted' })
+    expect(codes({ ...lone, 'place.beneath': 'people' })).toContain('STRAND_PARTS_AND_FALLS')
+  })
+
+  test('so does a knotted one with one filler cord', () => {
+    expect(codes({ ...lone, 'make.strands': '3', 'make.build': 'sinnet', 'place.beneath': 'public' })).toContain('STRAND_PARTS_AND_FALLS')
+  })
+
+  test('over furniture it may', () => {
+    expect(codes({ ...lone, 'place.beneath': 'furniture' })).not.toContain('STRAND_PARTS_AND_FALLS')
+    expect(leg({ ...lone, 'place.beneath': 'furniture' }).verdict).not.toBe('fails')
+  })
+
+  test('with more strands, or more legs to catch the pot, people may sit beneath', () => {
+    expect(codes({ ...lone, 'make.strands': '3', 'place.beneath': 'people' })).not.toContain('STRAND_PARTS_AND_FALLS')
+    expect(codes({ ...lone, 'make.legs': '8', 'place.beneath': 'people' })).not.toContain('STRAND_PARTS_AND_FALLS')
+  })
+
+  test('what is left is judged by an accident’s reserve, for a day', () => {
+    const parted = linkIn(checkOf(ORDINARY), 'leg', 'strandParted')
+    const factorOf = (code: string): number | undefined => parted.factors.find((f) => f.code === code)?.value
+    expect(factorOf('reserve')).toBe(1)
+    expect(factorOf('effectiveStrands')).toBeCloseTo(0.7, 12)
+    expect(factorOf('duration')).toBeCloseTo(1 - 0.088 * Math.log10(8640), 12)
+  })
+})

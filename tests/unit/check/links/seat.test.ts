@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest'
+import type { Patch } from '#core'
+import { checkOf, ORDINARY } from '../../hanger/hangerOf'
+import { without } from '../../hanger/without'
+import { codesOf, linkIn, worstOfLink } from '../linkOf'
+
+const check = (patch: Patch) => checkOf({ ...ORDINARY, 'cradle.kind': 'net', ...patch })
+/** Rim radius 105, base radius 70, side 188 mm: the first knots hold the side from 70 to 258 mm up the strand. */
+const LOW: Patch = { 'plant.height': '4 cm', 'plant.mass': '100 g' }
+const TALL: Patch = { 'plant.height': '80 cm', 'plant.mass': '3 kg' }
+
+describe('a cradle knotted between the legs', () => {
+  test('on the pot’s side locks the strands: a tall plant holds', () => {
+    const locked = check(TALL)
+    expect(worstOfLink(locked, 'seat')).toMatchObject({ part: 'locked', verdict: 'holds' })
+    expect(codesOf(locked, 'seat')).toEqual(['SEAT_LOCKED'])
+  })
+
+  test.each([['69 mm', 'CRADLE_UNDER_BASE'], ['259 mm', 'CRADLE_ABOVE_RIM']])('with its first knots at %s does not: %s', (first, code) => {
+    const free = check({ ...TALL, 'cradle.first': first })
+    expect(worstOfLink(free, 'seat').part).not.toBe('locked')
+    expect(codesOf(free, 'seat')).toContain(code)
+    expect(worstOfLink(free, 'seat').verdict).not.toBe('holds')
+  })
+
+  test('just inside those ends does', () => {
+    for (const first of ['71 mm', '257 mm']) expect(worstOfLink(check({ ...TALL, 'cradle.first': first }), 'seat').part).toBe('locked')
+  })
+
+  test('that was only assumed just holds at best', () => {
+    const assumed = checkOf(without({ ...ORDINARY, ...TALL }, 'cradle.first'))
+    expect(worstOfLink(assumed, 'seat').verdict).toBe('just holds')
+    expect(codesOf(assumed, 'seat')).toContain('ASSUMED_PART_HOLDS')
+  })
+})
+
+describe('open strands', () => {
+  const open = (patch: Patch) => check({ 'cradle.kind': 'open', ...patch })
+
+  test('hold a low pot without any knots: the sliding limit by hand', () => {
+    const seat = linkIn(open(LOW), 'seat', 'watered')
+    const { path } = open(LOW).solved.geometry
+    if (!path.ok) throw new Error('no path')
+    const [a, b, l, h] = [0.105, 0.07, path.free, path.top - 0.185]
+    const q = (a * a) / (2 * l * b) - (a * a) / (2 * l * l)
+    expect(seat.part).toBe('sliding')
+    expect(seat.capacity?.value).toBeCloseTo(0.185 + (h * q) / (1 + q), 12)
+    expect(seat.demand?.value).toBeCloseTo(open(LOW).solved.potted.watered.centre + 0.02, 12)
+  })
+
+  test('hold a tall one by friction, and only just', () => {
+    const seat = worstOfLink(open({ ...TALL, 'seat.offset': '6 mm' }), 'seat')
+    expect(seat).toMatchObject({ part: 'friction', verdict: 'just holds' })
+    expect(codesOf(open(TALL), 'seat')).toContain('SEAT_ON_FRICTION')
+  })
+
+  test('lose a tall one that sits further off centre than friction holds', () => {
+    // tanh(0.24 x turn) of 105 mm, the turn a right angle and the legs' own angle.
+    const { path } = open(TALL).solved.geometry
+    if (!path.ok) throw new Error('no path')
+    const held = 105 * Math.tanh(0.24 * (Math.PI / 2 + path.angle))
+    expect(worstOfLink(open({ ...TALL, 'seat.offset': `${held - 0.5} mm` }), 'seat').verdict).toBe('just holds')
+    const lost = open({ ...TALL, 'seat.offset': `${held + 0.5} mm` })
+    expect(worstOfLink(lost, 'seat').verdict).toBe('fails')
+    expect(codesOf(lost, 'seat')).toContain('SEAT_SLIDES')
+  })
+
+  test('hold less by friction in slick cord', () => {
+    const heldIn = (fibre: string): number | undefined => worstOfLink(open({ ...TALL, 'cord.fibre': fibre }), 'seat').capacity?.value
+    expect(heldIn('polyester')).toBeLessThan(heldIn('cotton') ?? NaN)
+  })
+})
+
+test('a plant as high as the hook tips in any cradle, said or assumed', () => {
+  const top: Patch = { 'plant.height': '3 m', 'plant.mass': '40 kg' }
+  for (const patch of [{ ...ORDINARY, ...top }, { ...ORDINARY, ...top, 'cradle.kind': 'net' }]) {
+    const tipped = checkOf(patch)
+    expect(worstOfLink(tipped, 'seat').verdict).toBe('fails')
+    expect(codesOf(tipped, 'seat')).toContain('SEAT_TOPPLES')
+    expect(worstOfLink(tipped, 'leg').verdict).toBe('fails')
+    expect(codesOf(tipped, 'leg')).toContain('SLING_UNSTABLE')
+  }
+})
+
+test('legs that cannot reach round the pot have no seat to judge', () => {
+  expect(check({ 'make.totalLength': '40 cm' }).links.map((l) => l.link)).not.toContain('seat')
+})

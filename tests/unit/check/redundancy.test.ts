@@ -1,0 +1,52 @@
+import { describe, expect, test } from 'vitest'
+import type { Patch } from '#core'
+import { checkOf, ORDINARY } from '../hanger/hangerOf'
+import { without } from '../hanger/without'
+
+const redundancyOf = (patch: Patch) => checkOf({ ...ORDINARY, ...patch }).redundancy
+
+test('of three legs none can be spared, of eight one can', () => {
+  expect(redundancyOf({ 'make.legs': '3' }).leg).toBe('falls')
+  expect(redundancyOf({ 'make.legs': '8' }).leg).toBe('stays')
+})
+
+test('on weak cord the other legs part too', () => {
+  expect(redundancyOf({ 'make.legs': '8', 'cord.linearDensity': '0.3 g/m' }).leg).toBe('falls')
+})
+
+test('one of four strands a leg can be spared', () => {
+  expect(redundancyOf({ 'make.legs': '3' }).strand).toBe('stays')
+})
+
+test('where a leg has one carrying strand, the strand takes the leg with it', () => {
+  for (const legs of ['3', '8']) {
+    const { leg, strand } = redundancyOf({ 'make.legs': legs, 'make.strands': '2' })
+    expect(strand).toBe(leg)
+  }
+})
+
+describe('what cannot be said is not said', () => {
+  test('of an unknown cord', () => {
+    const check = checkOf(without({ ...ORDINARY, 'make.legs': '8' }, 'cord.diameter', 'cord.linearDensity'))
+    expect(check.redundancy).toEqual({ leg: 'unknown', strand: 'unknown' })
+  })
+
+  test('of legs too short to reach round the pot', () => {
+    expect(redundancyOf({ 'make.totalLength': '40 cm' })).toEqual({ leg: 'unknown', strand: 'unknown' })
+  })
+})
+
+test('three legs are lost with any of them, whatever is known of the cord', () => {
+  expect(checkOf(without({ ...ORDINARY, 'make.legs': '3' }, 'cord.diameter', 'cord.linearDensity')).redundancy.leg).toBe('falls')
+})
+
+test('is stated with every check, as a finding on the whole', () => {
+  const check = checkOf({ ...ORDINARY, 'make.legs': '3' })
+  expect(check.findings).toEqual(expect.arrayContaining([{ code: 'REDUNDANCY_LEG', outcome: 'falls' }, { code: 'REDUNDANCY_STRAND', outcome: 'stays' }]))
+})
+
+test('is a statement, no verdict: over furniture a hanger of three legs holds as well as its links do', () => {
+  const { verdicts, links } = checkOf({ ...ORDINARY, 'make.legs': '3', 'testHang.mass': '20 kg', 'testHang.time': '25 h', 'testHang.slip': '1 mm' })
+  expect(verdicts.hanger).toMatch(/^(holds|just holds)$/)
+  expect(links.map((l) => l.case)).not.toContain('legParted')
+})
