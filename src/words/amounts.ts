@@ -18,6 +18,12 @@ export const massLimitText = (kilograms: number): string => {
   return `${down(kilograms)} kg (${down(kilograms / POUND)} lb)`
 }
 
+/** A mass that must at least be reached: both numbers rounded up to a tenth. @example massLeastText(12.04) is '12.1 kg (26.6 lb)' */
+export const massLeastText = (kilograms: number): string => {
+  const up = (value: number): string => String(Math.ceil(value * 10 - 1e-9) / 10)
+  return `${up(kilograms)} kg (${up(kilograms / POUND)} lb)`
+}
+
 /** A force as the mass that would pull as hard. */
 export const forceText = (newtons: number): string => massText(newtons / STANDARD_GRAVITY)
 

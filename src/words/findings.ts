@@ -1,8 +1,16 @@
 import type { Finding, FindingCode, Outcome } from '../check/finding'
+import type { FieldPath } from '../hanger/fields'
 import { FIELD_WORDS } from './fields'
-import { forceText, lengthText, massText, numberText, timeText } from './amounts'
+import { forceText, lengthText, massLeastText, numberText, timeText } from './amounts'
 
 type Words = { readonly [C in FindingCode]: (finding: Extract<Finding, { code: C }>) => string }
+
+/** That a field was left open; where its label is a question, that it was. */
+function unsaid(path: FieldPath): string {
+  const { label } = FIELD_WORDS[path]
+  return label.endsWith('?') ? `“${label}” was not answered` : `${label} was not said`
+}
+const assumedText = (path: FieldPath, assumed: string): string => FIELD_WORDS[path].choices[assumed] ?? assumed
 
 const degrees = (value: number): string => `${Math.round(value)}°`
 
@@ -22,9 +30,9 @@ const STRAND_OUTCOME: Readonly<Record<Outcome, string>> = {
 const FINDING_WORDS: Words = {
   NO_POT_YET: () => 'No pot yet: what is shown is the hanger with the heaviest pot it may carry. Choose a pot, or weigh one watered, to check it.',
   NO_HANGER_YET: () => 'No hanger yet: what is shown is the usual build. Say how yours will be made up to check it.',
-  ANSWER_NEEDED: ({ path, assumed }) => `${FIELD_WORDS[path].label} was not said; ${FIELD_WORDS[path].choices[assumed] ?? assumed} is only a guess. Answer it and the check can be trusted.`,
-  ASSUMED_PART_HOLDS: ({ path, assumed }) => `${FIELD_WORDS[path].label} was not said; that this part holds rests on the assumed ${FIELD_WORDS[path].choices[assumed] ?? assumed}.`,
-  ASSUMED_PART_FAILS: ({ path, assumed }) => `${FIELD_WORDS[path].label} was not said; with the assumed ${FIELD_WORDS[path].choices[assumed] ?? assumed} it would fail. Say what it is, or choose something stronger.`,
+  ANSWER_NEEDED: ({ path, assumed }) => `${unsaid(path)}; ${assumedText(path, assumed)} is only a guess. Answer it and the check can be trusted.`,
+  ASSUMED_PART_HOLDS: ({ path, assumed }) => `${unsaid(path)}; that this part holds rests on the assumed ${assumedText(path, assumed)}.`,
+  ASSUMED_PART_FAILS: ({ path, assumed }) => `${unsaid(path)}; with the assumed ${assumedText(path, assumed)} it would fail. Say what it is, or choose something stronger.`,
   WEIGHED_STATE_ASSUMED: () => 'A weight was given without saying whether the pot was dry, just watered or standing in water; dry is taken, the safer answer.',
   CORD_UNKNOWN: () => 'Nothing is known of the cord’s strength. Weigh 10 m of it and enter grams per metre with the fibre, or measure its diameter.',
   CORD_BY_DIAMETER: ({ linearDensityKnown }) => linearDensityKnown
@@ -37,13 +45,13 @@ const FINDING_WORDS: Words = {
   OUTDOOR_LOSS_UNKNOWN: () => 'How fast this fibre loses strength in the sun is not known: some cords turn brittle in weeks. Use polyester outdoors.',
   WIND_NOT_RECKONED: () => 'Outdoors the wind pulls too, and this version does not reckon with wind: hang it sheltered, or ask someone who can.',
   WEIGHED_TOO_LIGHT: () => 'The weight given is less than this pot with its mix can have. Weigh it again, or correct the measures of the pot.',
-  LEG_TOO_SHORT: ({ strand, least }) => `The legs are too short to close under this pot: each runs ${lengthText(strand)} from ring to gathering knot and needs more than ${lengthText(least)}. Make the hanger longer or the pot smaller.`,
+  LEG_TOO_SHORT: ({ strand, least }) => `The legs are too short to close under this pot: each runs ${lengthText(Math.max(0, strand))} from ring to gathering knot and needs more than ${lengthText(least)}. Make the hanger longer or the pot smaller.`,
   LEG_ANGLE_WIDE: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical: shallow legs multiply the load. Make the hanger longer.`,
   LEG_ANGLE_REFUSED: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical; beyond 75° no number can be trusted. Make the hanger longer.`,
   SLING_UNSTABLE: () => 'The pot does not rest upright in these legs: it turns over. Spread the legs further or lower the pot’s weight.',
   SLING_LOST_SUPPORT: () => 'Fewer than three legs carry: the pot is not held.',
   SLING_NOT_CONVERGED: () => 'The forces in the legs could not be found, so nothing is said of them. Change the lengths a little and look again.',
-  NEARLY_SLACK: ({ legs, millimetres }) => `${millimetres} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
+  NEARLY_SLACK: ({ legs, millimetres }) => `${numberText(millimetres)} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
   LOW_OVERALL_FACTOR: ({ factor, least }) => `Its strands when new bear ${numberText(factor)} times the watered load; guidance for fibre rope asks for ${least} to 12, so this is “just holds” at best.`,
   SEAT_LOCKED: () => 'The pot stands higher than bare strands could hold; the cradle’s first knots, tied between the legs on the pot’s side, keep it from tipping.',
   SEAT_ON_FRICTION: () => 'The pot stands higher than smooth strands could hold; only friction keeps it from tipping. Tie the cradle’s first knots on the pot’s side.',
@@ -51,7 +59,7 @@ const FINDING_WORDS: Words = {
   SEAT_TOPPLES: () => 'The pot is on the edge of toppling even if no strand slides. Make it lower or spread the legs.',
   CRADLE_UNDER_BASE: ({ first, least }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, still under the base; they hold the side of this pot from ${lengthText(least)} on.`,
   CRADLE_ABOVE_RIM: ({ first, most }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, above the rim; they hold the side of this pot up to ${lengthText(most)}.`,
-  GRIP_UNTESTED: ({ testMass }) => `No published test of a gathering knot exists, so its grip is only reckoned. Hang ${massText(testMass)} in it for 24 h over a cushion with the strands marked where they leave the wraps; a slip under 3 mm settles it.`,
+  GRIP_UNTESTED: ({ testMass }) => `No published test of a gathering knot exists, so its grip is only reckoned. Hang ${massLeastText(testMass)} in it for 24 h over a cushion with the strands marked where they leave the wraps; a slip under 3 mm settles it.`,
   TEST_HANG_TOO_SHORT: ({ time, least }) => `The test hang lasted ${timeText(time)}; it counts from ${timeText(least)}.`,
   TEST_HANG_SLIPPED: ({ slip, most }) => `The strands slipped ${lengthText(slip)} in the test hang; it counts below ${lengthText(most)}. Tie the knot tighter, with more wraps, and test again.`,
   TEST_HANG_SLIP_UNSAID: ({ most }) => `The test hang does not say how far the marked strands slipped; it counts below ${lengthText(most)}. Measure the slip.`,
@@ -62,7 +70,7 @@ const FINDING_WORDS: Words = {
   PLASTERBOARD_REFUSED: () => 'A plasterboard ceiling alone is refused for a lasting load overhead. Fix into a joist, or into a timber laid across two joists.',
   MASONRY_NEEDS_RATING: () => 'In concrete, brick or block the plug decides. Enter the rating on its packet for that material, pulled straight out.',
   PENETRATION_TOO_SHORT: ({ given, least }) => `Only ${lengthText(given)} of thread is in the timber; a screw this thick needs ${lengthText(least)}, so it counts as a thinner one.`,
-  PULL_IN_PLACE: ({ mass }) => `One screw overhead is trusted less until it was pulled: hang or pull ${massText(mass)} on it in place, then enter that.`,
+  PULL_IN_PLACE: ({ mass }) => `One screw overhead is trusted less until it was pulled: hang or pull ${massLeastText(mass)} on it in place, then enter that.`,
   STRAND_PARTS_AND_FALLS: () => 'People are beneath, and if one strand goes the pot falls: use more strands in each leg, or more legs.',
   REDUNDANCY_LEG: ({ outcome }) => LEG_OUTCOME[outcome],
   REDUNDANCY_STRAND: ({ outcome }) => STRAND_OUTCOME[outcome],

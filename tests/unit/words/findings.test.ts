@@ -1,0 +1,111 @@
+import { describe, expect, test } from 'vitest'
+import { checkOf, hangerOf, ORDINARY } from '../hanger/hangerOf'
+import { randomPatch } from '../check/randomPatch'
+import { without } from '../hanger/without'
+import { FIELD_PATHS, FIELD_WORDS, fieldOf, findingText, type FieldPath, type Finding, type Patch } from '#core'
+import type { FindingCode } from '../../../src/check/finding'
+import { FINDING_CODES_WITH_WORDS } from '../../../src/words/findings'
+import { sentenceFaultsOf } from './cleanSentence'
+
+type Of<C extends FindingCode> = Extract<Finding, { code: C }>
+type Numbers<C extends FindingCode> = Omit<Of<C>, 'code'>
+
+/** Samples of every finding with numbers of many digits, and what its sentence must say. The type asks for every code. */
+const SAMPLES: { readonly [C in FindingCode]: readonly (readonly [Numbers<C>, ...string[]])[] } = {
+  NO_POT_YET: [[{}]],
+  NO_HANGER_YET: [[{}]],
+  ANSWER_NEEDED: [[{ path: 'pot.material', assumed: 'terracotta' }, 'terracotta, unglazed'], [{ path: 'make.legs', assumed: '4' }, 'Number of legs', '4']],
+  ASSUMED_PART_HOLDS: [[{ path: 'ring.wire', assumed: '4 mm' }, 'Thickness of the ring', '4 mm'], [{ path: 'hook.kind', assumed: 'open' }, 'open hook']],
+  ASSUMED_PART_FAILS: [[{ path: 'hook.kind', assumed: 'open' }, 'open hook'], [{ path: 'fixing.penetration', assumed: '30 mm' }, '30 mm']],
+  WEIGHED_STATE_ASSUMED: [[{}]],
+  CORD_UNKNOWN: [[{}, '10 m']],
+  CORD_BY_DIAMETER: [[{ linearDensityKnown: false }, '10 m'], [{ linearDensityKnown: true }, 'fibre']],
+  NATURAL_CORD_OUTDOORS_OVER_PEOPLE: [[{}]],
+  NATURAL_CORD_OUTDOORS: [[{ tooLong: true }], [{ tooLong: false }]],
+  OUTDOOR_LOSS_UNKNOWN: [[{}]],
+  WIND_NOT_RECKONED: [[{}]],
+  WEIGHED_TOO_LIGHT: [[{}]],
+  LEG_TOO_SHORT: [[{ strand: 0.3050000001, least: 0.36327777 }, '30.5 cm (12 in)', '36.3 cm (14 5/16 in)'], [{ strand: -0.0312, least: 0.2 }, '0 mm']],
+  LEG_ANGLE_WIDE: [[{ degrees: 61.23456789 }, '61°']],
+  LEG_ANGLE_REFUSED: [[{ degrees: 78.6000001 }, '79°']],
+  SLING_UNSTABLE: [[{}]],
+  SLING_LOST_SUPPORT: [[{}]],
+  SLING_NOT_CONVERGED: [[{}]],
+  NEARLY_SLACK: [[{ legs: 1, millimetres: 10 }, '10 mm', '1 leg '], [{ legs: 3, millimetres: 9.524999999999999 }, '9.52 mm', '3 legs']],
+  LOW_OVERALL_FACTOR: [[{ factor: 4.123456789, least: 5 }, '4.12 times', '5 to 12']],
+  SEAT_LOCKED: [[{}]],
+  SEAT_ON_FRICTION: [[{}]],
+  SEAT_SLIDES: [[{}]],
+  SEAT_TOPPLES: [[{}]],
+  CRADLE_UNDER_BASE: [[{ first: 0.0612345, least: 0.0701 }, '61.2 mm', '70.1 mm']],
+  CRADLE_ABOVE_RIM: [[{ first: 0.2612345, most: 0.2582828 }, '261 mm', '258 mm']],
+  GRIP_UNTESTED: [[{ testMass: 12.0412345 }, '12.1 kg', '26.6 lb']],
+  TEST_HANG_TOO_SHORT: [[{ time: 3600, least: 86400 }, '1 hour', '1 day'], [{ time: 82800, least: 86400 }, '23 hours']],
+  TEST_HANG_SLIPPED: [[{ slip: 0.0045, most: 0.003 }, '4.5 mm', '3 mm']],
+  TEST_HANG_SLIP_UNSAID: [[{ most: 0.003 }, '3 mm']],
+  RING_UNRATED: [[{}]],
+  RING_MAY_OPEN: [[{ force: 98.0665 }, '10 kg']],
+  HOOK_OPEN_OVER_PEOPLE: [[{}]],
+  SUBSTRATE_UNKNOWN: [[{}]],
+  PLASTERBOARD_REFUSED: [[{}]],
+  MASONRY_NEEDS_RATING: [[{}]],
+  PENETRATION_TOO_SHORT: [[{ given: 0.0123456, least: 0.028575 }, '12.3 mm', '28.6 mm'], [{ given: 0, least: 0.024 }, '0 mm']],
+  PULL_IN_PLACE: [[{ mass: 12.3412345 }, '12.4 kg', '27.3 lb']],
+  STRAND_PARTS_AND_FALLS: [[{}]],
+  REDUNDANCY_LEG: [[{ outcome: 'stays' }], [{ outcome: 'tips' }], [{ outcome: 'falls' }], [{ outcome: 'unknown' }]],
+  REDUNDANCY_STRAND: [[{ outcome: 'stays' }], [{ outcome: 'tips' }], [{ outcome: 'falls' }], [{ outcome: 'unknown' }]],
+  UNKNOWN_KEYS: [[{ names: ['pot.colour', 'notes'] }, 'pot.colour, notes']],
+}
+
+const samples = Object.entries(SAMPLES).flatMap(([code, list]) => list.map(([numbers, ...says]) => ({ code, finding: { code, ...numbers } as Finding, says })))
+
+test.each(samples)('$code says it in a clean sentence: $finding', ({ finding, says }) => {
+  const text = findingText(finding)
+  expect(sentenceFaultsOf(text), text).toEqual([])
+  for (const part of says) expect(text).toContain(part)
+})
+
+test('words and findings have the same codes', () => {
+  expect([...FINDING_CODES_WITH_WORDS].sort()).toEqual(Object.keys(SAMPLES).sort())
+})
+
+test('a finding without words is not silent', () => {
+  expect(() => findingText({ code: 'MADE_UP' } as unknown as Finding)).toThrow(TypeError)
+})
+
+describe('any field that was only assumed can be named in a sentence', () => {
+  // What may be assumed is any choice or any quantity with a default.
+  const paths = FIELD_PATHS.filter((path) => fieldOf(path).type !== 'open')
+  test.each(paths)('%s', (path: FieldPath) => {
+    const { assumed } = hangerOf({})
+    const text = assumed.find((a) => a.path === path)?.text ?? ''
+    for (const code of ['ANSWER_NEEDED', 'ASSUMED_PART_HOLDS', 'ASSUMED_PART_FAILS'] as const) {
+      const sentence = findingText({ code, path, assumed: text })
+      expect(sentenceFaultsOf(sentence), sentence).toEqual([])
+      expect(sentence).toContain(FIELD_WORDS[path].choices[text] ?? text)
+    }
+  })
+})
+
+test('what is found in hangers of all kinds is said in clean sentences', () => {
+  const faults = Array.from({ length: 80 }, (_, i) => checkOf(randomPatch(i + 500))).flatMap((check) =>
+    [...check.findings, ...check.links.flatMap((l) => l.findings)].map(findingText).filter((text) => sentenceFaultsOf(text).length > 0))
+  expect([...new Set(faults)]).toEqual([])
+})
+
+describe('what a sentence asks for settles it', () => {
+  const massIn = (text: string): string => text.match(/[\d.]+ kg/)?.[0] ?? ''
+  const found = (patch: Patch, code: FindingCode): string | null => {
+    const finding = checkOf(patch).links.flatMap((l) => l.findings).find((f) => f.code === code)
+    return finding ? findingText(finding) : null
+  }
+
+  test.each([['5.13 kg', 'furniture'], ['6.02 kg', 'people'], ['7.77 kg', 'nothing'], ['8.03 kg', 'public']])('a pot of %s over %s: the test hang and the pull that are asked for are enough', (mass, beneath) => {
+    const untested: Patch = { ...without(ORDINARY, 'fixing.proof'), 'weighed.mass': mass, 'place.beneath': beneath }
+    const hang = massIn(found(untested, 'GRIP_UNTESTED') ?? '')
+    const tested: Patch = { ...untested, 'testHang.mass': hang, 'testHang.time': '24 h', 'testHang.slip': '1 mm' }
+    expect(found(tested, 'GRIP_UNTESTED')).toBeNull()
+    const pull = massIn(found(tested, 'PULL_IN_PLACE') ?? '')
+    expect(found({ ...tested, 'fixing.proof': pull }, 'PULL_IN_PLACE')).toBeNull()
+  })
+})
