@@ -37,7 +37,7 @@ const FILE_WORDS: { readonly [C in FileProblem['code']]: (problem: Extract<FileP
 const FIELD_PROBLEM_WORDS: { readonly [C in FieldProblem['code']]: (problem: Extract<FieldProblem, { code: C }>) => string } = {
   BAD_QUANTITY: ({ path, given, why, allowed }) => `${FIELD_WORDS[path].label}: given “${given}”, but ${quantityText(why)}. Allowed: ${allowedText(allowed)}.`,
   OUT_OF_RANGE: ({ path, given, allowed }) => `${FIELD_WORDS[path].label}: given “${given}”, which is outside the allowed ${allowedText(allowed)}.`,
-  NOT_A_CHOICE: ({ path, given, choices }) => `${FIELD_WORDS[path].label}: given “${given}”. Allowed: ${list(choices)}.`,
+  NOT_A_CHOICE: ({ path, given, choices }) => `${FIELD_WORDS[path].label}${FIELD_WORDS[path].label.endsWith('?') ? ' Given' : ': given'} “${given}”. Allowed: ${list(choices)}.`,
   CONFLICT: ({ path, given, other, otherText }) => path.endsWith('fillGap') || path.endsWith('fringe')
     ? `${FIELD_WORDS[path].label}: given ${given}, but it must stay below “${FIELD_WORDS[other].label}”, ${otherText}.`
     : `${FIELD_WORDS[path].label}: given ${given}, but it must be more than “${FIELD_WORDS[other].label}”, ${otherText}.`,

@@ -3,7 +3,7 @@ export function faultsOf(text: string): readonly string[] {
   const faults: string[] = []
   const say = (fault: string, found: RegExpMatchArray | null): void => { if (found) faults.push(`${fault}: ${found[0]}`) }
   say('not a value', text.match(/undefined|NaN|null|Infinity|\[object|=>/))
-  say('a name from the code', text.match(/\b[a-z]+[A-Z][a-zA-Z]*\b|\b[A-Z]+_[A-Z_]+\b|\$\{/))
+  say('a name from the code', text.match(/\b[a-z]{2,}[A-Z][a-z]+\b|\b[A-Z]+_[A-Z_]+\b|\$\{/))
   say('more digits than anybody measured', text.match(/\d\.\d{4,}/))
   say('blanks', text.match(/ {2}|^ | $| [.,;:?]/))
   say('marks side by side', text.match(/[.,;:?!]{2}|\? [a-z]/))
