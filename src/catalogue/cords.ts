@@ -108,6 +108,12 @@ export const BREAK_BY_DIAMETER: Value = value(15e6, 'N/m2', 'computed', 'below t
 /** Mass per metre over diameter squared, kg/m3: pi/4 x packing (0.35, 0.45, 0.55) x 1520 kg/m3. */
 export const MASS_BY_DIAMETER: Range = range((Math.PI / 4) * 0.35 * 1520, (Math.PI / 4) * 0.45 * 1520, (Math.PI / 4) * 0.55 * 1520, 'kg/m3', 'computed', 'packing 0.35 to 0.55 of cotton fibre of 1520 kg/m3')
 
+/** Diameter a cord is drawn and weighed with where it was not measured, m; no strength is reckoned from it. */
+export const UNMEASURED_DIAMETER: Value = value(0.004, 'm', 'common practice', 'the usual cord of a plant hanger')
+
+/** Diameter of a rated cord of which nothing else is said, for its bends, m: the thicker, the worse it bends. */
+export const THICKEST_DIAMETER: Value = value(0.01, 'm', 'common practice', 'thicker than any cord hangers are knotted from')
+
 /** Secant stiffness EA of a strand whose breaking force is not known, N. */
 export const DEFAULT_STIFFNESS: Value = value(2900, 'N', 'computed', '4 mm cotton cord, 0.5 kN at 17 % elongation')
 

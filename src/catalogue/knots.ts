@@ -2,6 +2,9 @@ import { value, type Value } from './basis'
 
 const practice = (x: number, source: string): Value => value(x, '1', 'common practice', source)
 
+/** Cord in a knotted hanger per length of plain strand: fillers once, working cords about four times. */
+export const KNOT_TAKE_UP: Value = practice(2.5, 'half the cords knot round the other half and take up about four times their length')
+
 /** Plain strand: strands never share a load exactly. */
 export const PLAIN_STRAND: Value = practice(0.9, 'unequal sharing between the strands of one leg')
 
@@ -32,3 +35,6 @@ export const WRAP_TENSION: Value = value(30, 'N', 'common practice', 'pulled tig
 
 /** What is left of the wraps' tension once the cord has relaxed. */
 export const WRAP_RELAXATION: Value = value(0.5, '1', 'from memory', 'cords under constant length lose about half their tension; no test of wrapped knots was found')
+
+/** Slip of the gathering knot in a drop that leaves the tails well inside the wraps, m. */
+export const MOST_DROP_SLIP: Value = value(0.01, 'm', 'common practice', 'the tails below the wraps are many times longer')

@@ -1,4 +1,5 @@
-import { range, type Range } from './basis'
+import { range, value, type Range, type Value } from './basis'
+import { STEEL_DENSITY } from './metals'
 
 /** What an empty pot is made of. */
 export interface PotMaterial {
@@ -6,11 +7,16 @@ export interface PotMaterial {
   readonly density: Range
   /** Water taken up by the soaked wall as a share of its dry mass. */
   readonly uptake: Range
-  /** Wall thickness, m, at a rim 0.2 m wide. */
+  /** Wall thickness, m, at a rim of WALLS_AT_RIM. */
   readonly wall: Range
-  /** How much thicker the wall is per metre of rim beyond 0.2 m (m/m). */
+  /** How much thicker the wall is per metre of rim beyond WALLS_AT_RIM (m/m). */
   readonly wallPerRim: number
 }
+
+/** Width of rim that the wall thicknesses are given for, m. */
+export const WALLS_AT_RIM = 0.2
+/** Wall of a small pot, at least, as a share of that. */
+export const LEAST_WALL_SHARE: Value = value(0.5, '1', 'from memory', 'small pots are thinner, but not without end')
 
 export const POT_MATERIALS_KINDS = ['terracotta', 'stoneware', 'porcelain', 'plastic', 'concrete', 'fibreCement', 'glass', 'steel', 'wood'] as const
 export type PotMaterialKind = (typeof POT_MATERIALS_KINDS)[number]
@@ -54,7 +60,7 @@ export const POT_MATERIALS: Readonly<Record<PotMaterialKind, PotMaterial>> = {
     wallPerRim: 0,
   },
   glass: { density: range(2500, 2549, 2563, 'kg/m3', 'published', `${EN_1991}: 25.0 kN/m3`), uptake: dry(), wall: walls(3, 4, 6), wallPerRim: 0 },
-  steel: { density: range(7852, 7852, 8005, 'kg/m3', 'published', `${EN_1991}: 77.0 to 78.5 kN/m3`), uptake: dry(), wall: walls(0.5, 0.65, 0.8), wallPerRim: 0 },
+  steel: { density: range(STEEL_DENSITY.value, STEEL_DENSITY.value, 8005, 'kg/m3', 'published', `${EN_1991}: 77.0 to 78.5 kN/m3`), uptake: dry(), wall: walls(0.5, 0.65, 0.8), wallPerRim: 0 },
   wood: {
     density: range(465, 545, 753, 'kg/m3', 'published', 'spruce-pine-fir 29 lb/ft3 to oak 47 lb/ft3 at about 10 % moisture (civil engineering tables)'),
     uptake: range(0.2, 0.4, 0.6, '1', 'from memory', 'wet wood'),

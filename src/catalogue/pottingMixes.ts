@@ -1,4 +1,10 @@
-import { range, type Range } from './basis'
+import { range, value, type Range, type Value } from './basis'
+
+/** Density of water, kg/m3. */
+export const WATER_DENSITY: Value = value(1000, 'kg/m3', 'from memory', 'water 998 kg/m3 at 20 degrees, rounded up')
+
+/** What is left solid of a weighed pot, at least, when its water is taken off: pot, roots and dry mix. */
+export const LEAST_SOLID_SHARE: Value = value(0.1, '1', 'computed', 'dry soilless mix is about a seventh of the mix watered (table below); pot and roots add to it')
 
 /** Densities of a potting mix in a filled pot, kg/m3 of mix, in its three states. */
 export interface PottingMix {

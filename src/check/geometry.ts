@@ -1,9 +1,7 @@
+import { UNMEASURED_DIAMETER } from '../catalogue/cords'
 import type { Answers } from '../hanger/fields'
 import { metres, type Metres } from '../quantity/si'
 import { tautPath, type NoTautPath, type TautPath } from '../statics/tautPath'
-
-/** Cord diameter assumed where only grams per metre or nothing is known, m. */
-const UNKNOWN_CORD = 0.004
 
 /** How the hanger hangs: strand length from hanging point to gathering knot, and the taut way round the pot. */
 export interface HangerGeometry {
@@ -23,7 +21,7 @@ export interface HangerGeometry {
  * length and the cradle, or from the whole length less ring, knot and fringe; then the taut path.
  */
 export function hangerGeometry(answers: Answers): HangerGeometry {
-  const knot = answers['gathering.wraps'] * (answers['cord.diameter'] ?? UNKNOWN_CORD)
+  const knot = answers['gathering.wraps'] * (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value)
   const ring = answers['make.top'] === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0
   const legLength = answers['make.legLength']
   const strand = legLength !== null

@@ -1,11 +1,9 @@
+import { TIPS_ABOVE } from '../catalogue/seat'
 import { cordStrength } from './cordStrength'
 import type { Outcome } from './finding'
 import { legSections, weakestSection } from './sections'
 import type { CaseSling, Solved } from './solved'
 import { cordFactors } from './timeFactors'
-
-/** Above this tilt a pot is taken to slide out of what is left of its seat, degrees. */
-const TIPS_ABOVE = 15
 
 /** What happens if one leg, or one strand of a leg, gives way. A statement, not a verdict. */
 export interface Redundancy {
@@ -36,8 +34,8 @@ function legGone(solved: Solved, after: CaseSling, sudden: CaseSling): Outcome {
   const allowedSudden = allowedInAccident(solved, 'legPartedSudden', 0)
   if (allowed === null || allowedSudden === null) return 'unknown'
   if (after.tension > allowed || sudden.tension > allowedSudden) return 'falls'
-  const tilt = 'tiltRadians' in after.drawn ? (after.drawn.tiltRadians * 180) / Math.PI : Infinity
-  return tilt > TIPS_ABOVE ? 'tips' : 'stays'
+  const tilt = 'tiltRadians' in after.drawn ? after.drawn.tiltRadians : Infinity
+  return tilt > TIPS_ABOVE.value ? 'tips' : 'stays'
 }
 
 /** Where the rest of the leg cannot carry its share, the strand takes the leg with it. */

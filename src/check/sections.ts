@@ -1,5 +1,5 @@
 import type { Value } from '../catalogue/basis'
-import { MASS_BY_DIAMETER } from '../catalogue/cords'
+import { MASS_BY_DIAMETER, THICKEST_DIAMETER } from '../catalogue/cords'
 import { BEND, FILLER_IN_KNOTS, FILLER_SHARE, LARKS_HEAD, PLAIN_STRAND, TIED_STRAND, TURN_INTO_WRAPS } from '../catalogue/knots'
 import type { Answers } from '../hanger/fields'
 import type { Part } from './linkResult'
@@ -49,13 +49,10 @@ export function carryingStrands(answers: Pick<Answers, 'make.build' | 'make.stra
   return answers['make.build'] === 'plain' ? strands : Math.max(1, Math.floor(strands * FILLER_SHARE.value))
 }
 
-/** A cord thicker than any a hanger is knotted from, m, for a rated cord of which nothing else is said. */
-const THICK_CORD = 0.01
-
 /** Diameter of the cord, measured or the thickest its grams per metre allow: the thicker, the worse it bends. */
 function thickestCord(answers: Answers): number {
   const perMetre = answers['cord.linearDensity']
-  return answers['cord.diameter'] ?? (perMetre === null ? THICK_CORD : Math.sqrt(perMetre / MASS_BY_DIAMETER.low))
+  return answers['cord.diameter'] ?? (perMetre === null ? THICKEST_DIAMETER.value : Math.sqrt(perMetre / MASS_BY_DIAMETER.low))
 }
 
 /** The turn from the base into the wraps of the gathering knot: all strands of the leg pass it. */

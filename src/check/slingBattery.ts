@@ -1,3 +1,4 @@
+import { COUNTED_LEGS, NEARLY_SLACK } from '../catalogue/legs'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import { solveSling } from '../statics/sling/solveSling'
 import type { SlingInput, SlingResult, Vec3 } from '../statics/sling/result'
@@ -18,11 +19,6 @@ export interface BatteryInput {
   /** Length tolerance between legs, m. */
   readonly tolerance: number
 }
-
-/** Below this share of an even tension a leg counts as nearly slack. */
-const NEARLY_SLACK = 0.05
-/** Legs that may be counted on: a rigid load on more than three rests on three (EN 1492-1's mode factors are 3 cos b at 45 and 60 degrees). */
-const COUNTED_LEGS = 3
 
 /** The sling of equal legs from one point on the axis, with changes to each leg's length. */
 export function slingInput(input: BatteryInput, stiffness: number, centre: Vec3, longer: readonly number[]): SlingInput {
@@ -74,10 +70,10 @@ export function solveBattery(input: BatteryInput): CaseSling {
   // the pot, so only a solve without any balance is trouble there.
   const trouble = [drawn, ...others].map(troubleOf).find((t) => t !== 'none') ?? (uneven.some((s) => tensionsOf(s).length === 0) ? 'not converged' : 'none')
   const weight = input.mass * STANDARD_GRAVITY
-  const floor = weight / (Math.min(legs, COUNTED_LEGS) * Math.cos(path.angle))
+  const floor = weight / (Math.min(legs, COUNTED_LEGS.value) * Math.cos(path.angle))
   const tensions = trouble === 'none' ? [drawn, ...others, ...uneven].map((s) => Math.max(...tensionsOf(s))) : null
   const solvedTension = tensions === null ? null : Math.max(...tensions)
-  const slackBelow = (NEARLY_SLACK * weight) / legs
+  const slackBelow = (NEARLY_SLACK.value * weight) / legs
   return {
     drawn,
     tension: solvedTension === null ? null : Math.max(solvedTension, floor),

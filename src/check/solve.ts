@@ -1,8 +1,10 @@
 import { BEDDED_STIFFNESS } from '../catalogue/cords'
+import { DROP_HEIGHT } from '../catalogue/jolts'
+import { CENTRE_MARGIN, SOFT_LEGS } from '../catalogue/seat'
 import type { Answers } from '../hanger/fields'
 import type { Hanger } from '../hanger/hanger'
 import { hangerMass } from '../load/hangerMass'
-import { BUMP_FACTOR, CASES, DROP_HEIGHT, loadCases, SET_DOWN_FACTOR, type CaseCode, type LoadCase } from '../load/loadCases'
+import { BUMP_FACTOR, CASES, loadCases, SET_DOWN_FACTOR, type CaseCode, type LoadCase } from '../load/loadCases'
 import { pottedMass } from '../load/pottedMass'
 import { metres, newtons, STANDARD_GRAVITY } from '../quantity/si'
 import { dropFactor } from '../statics/drop'
@@ -14,10 +16,6 @@ import { hangerGeometry } from './geometry'
 import { carryingStrands } from './sections'
 import { slingInput, solveBattery, tensionsOf, troubleOf, type BatteryInput } from './slingBattery'
 import type { CaseLoad, CaseSling, Solved } from './solved'
-
-/** How much higher the centre of gravity is taken, and how much softer the legs, in the seat's margin. */
-export const CENTRE_MARGIN = 0.02
-export const SOFT = 0.5
 
 /** Axial stiffness of a leg at its first load: its carrying strands side by side. */
 export function legStiffness(answers: Answers): number {
@@ -38,7 +36,7 @@ export function solve(hanger: Hanger): Solved {
     return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: own.high, weight: (pottedNow + own.high) * STANDARD_GRAVITY * factor }
   }
   const rest = (code: CaseCode): CaseLoad => load(cases[code], 1, 'at rest')
-  const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)
+  const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT.value, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)
   const loads: Record<CaseCode, CaseLoad> = {
     dry: rest('dry'),
     watered: rest('watered'),
@@ -102,5 +100,5 @@ function partedLeg(input: BatteryInput): CaseSling {
 
 /** Whether the pinned sling stays upright, dry and watered, with softer legs and a higher centre of gravity. */
 function pinnedMargin(...inputs: readonly BatteryInput[]): boolean {
-  return inputs.every((input) => troubleOf(solveSling(slingInput(input, input.stiffness * SOFT, [0, 0, input.centre + CENTRE_MARGIN], []))) === 'none')
+  return inputs.every((input) => troubleOf(solveSling(slingInput(input, input.stiffness * SOFT_LEGS.value, [0, 0, input.centre + CENTRE_MARGIN.value], []))) === 'none')
 }

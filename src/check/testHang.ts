@@ -1,6 +1,5 @@
-import { value, type Value } from '../catalogue/basis'
-import { DAY } from '../catalogue/duration'
 import { RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../catalogue/reserves'
+import { LEAST_TEST_TIME, MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../catalogue/testHang'
 import type { CaseCode } from '../load/loadCases'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import type { Finding } from './finding'
@@ -9,20 +8,14 @@ import type { Solved } from './solved'
 import { entering, worked } from './term'
 import { reserveTerms } from './timeFactors'
 
-/** A test hang counts from this length on, and up to this slip of marked strands. */
-const LEAST_TIME = DAY
-const MOST_SLIP = 0.003
-/** Share of a test mass that a part may be asked to hold for good; all of it for a moment. */
-export const TEST_SHARE_AT_REST: Value = value(0.5, '1', 'common practice', 'half the test mass at rest, all of it for a moment')
-
 /** Why a recorded test hang does not count; empty if it does, null if there is none. Slip matters to the knot only. */
 export function testHangFaults(solved: Solved, ofKnot: boolean): readonly Finding[] | null {
   const { answers, given } = solved.hanger
   if (answers['testHang.mass'] === null) return null
   const faults: Finding[] = []
-  if (answers['testHang.time'] < LEAST_TIME) faults.push({ code: 'TEST_HANG_TOO_SHORT', time: answers['testHang.time'], least: LEAST_TIME })
-  if (ofKnot && answers['testHang.slip'] >= MOST_SLIP) {
-    faults.push(given.has('testHang.slip') ? { code: 'TEST_HANG_SLIPPED', slip: answers['testHang.slip'], most: MOST_SLIP } : { code: 'TEST_HANG_SLIP_UNSAID', most: MOST_SLIP })
+  if (answers['testHang.time'] < LEAST_TEST_TIME.value) faults.push({ code: 'TEST_HANG_TOO_SHORT', time: answers['testHang.time'], least: LEAST_TEST_TIME.value })
+  if (ofKnot && answers['testHang.slip'] >= MOST_TEST_SLIP.value) {
+    faults.push(given.has('testHang.slip') ? { code: 'TEST_HANG_SLIPPED', slip: answers['testHang.slip'], most: MOST_TEST_SLIP.value } : { code: 'TEST_HANG_SLIP_UNSAID', most: MOST_TEST_SLIP.value })
   }
   return faults
 }

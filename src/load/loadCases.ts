@@ -1,4 +1,5 @@
 import { DAY, FLOODED_TIME, MOMENT, STANDING_WATER_TIME, UNNOTICED_TIME, WATERED_SHARE } from '../catalogue/duration'
+import { BUMP_ANGLE } from '../catalogue/jolts'
 import type { Answers } from '../hanger/fields'
 import { seconds, type Seconds } from '../quantity/si'
 import type { State } from './states'
@@ -6,16 +7,12 @@ import type { State } from './states'
 export const CASES = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop', 'strandParted', 'legParted', 'legPartedSudden'] as const
 export type CaseCode = (typeof CASES)[number]
 
-/** Angle the pot is let go from when bumped, rad: 30 degrees. */
-export const BUMP_ANGLE = Math.PI / 6
 /** Greatest tension of a pendulum let go from an angle a, over its weight: 3 - 2 cos a (energy). */
-export const BUMP_FACTOR = 3 - 2 * Math.cos(BUMP_ANGLE)
+export const BUMP_FACTOR = 3 - 2 * Math.cos(BUMP_ANGLE.value)
 /** Side pull at the end of the swing over the weight: sin a cos a. */
-export const BUMP_SIDE_PULL = Math.sin(BUMP_ANGLE) * Math.cos(BUMP_ANGLE)
+export const BUMP_SIDE_PULL = Math.sin(BUMP_ANGLE.value) * Math.cos(BUMP_ANGLE.value)
 /** Load put on at once without a fall, over its weight (energy; Gere, Mechanics of Materials, suddenly applied load). */
 export const SET_DOWN_FACTOR = 2
-/** Height of the accidental drop, m. */
-export const DROP_HEIGHT = 0.01
 
 /** A load case: which state hangs, for how long it counts, and whether it is an accident. */
 export interface LoadCase {

@@ -1,4 +1,4 @@
-import { POT_MATERIALS } from '../catalogue/potMaterials'
+import { LEAST_WALL_SHARE, POT_MATERIALS, WALLS_AT_RIM } from '../catalogue/potMaterials'
 import type { Range } from '../catalogue/basis'
 import type { Answers } from '../hanger/fields'
 import { cubicMetres, metres, type CubicMetres, type Metres } from '../quantity/si'
@@ -24,8 +24,8 @@ export function wallThickness(answers: PotAnswers): Range {
   const measured = answers['pot.wall']
   if (measured !== null) return { low: measured, likely: measured, high: measured, unit: 'm', basis: 'your own', source: 'measured wall' }
   const { wall, wallPerRim } = POT_MATERIALS[answers['pot.material']]
-  const more = wallPerRim * (answers['pot.rim'] - 0.2)
-  const scale = Math.max(0.5, (wall.likely + more) / wall.likely)
+  const more = wallPerRim * (answers['pot.rim'] - WALLS_AT_RIM)
+  const scale = Math.max(LEAST_WALL_SHARE.value, (wall.likely + more) / wall.likely)
   return { ...wall, low: wall.low * scale, likely: wall.likely * scale, high: wall.high * scale }
 }
 

@@ -1,15 +1,13 @@
 import type { Range } from '../catalogue/basis'
 import { PLANT_CENTRE_SHARE, PLANT_SHARE_OF_MIX } from '../catalogue/plants'
 import { POT_MATERIALS } from '../catalogue/potMaterials'
-import { POTTING_MIXES } from '../catalogue/pottingMixes'
+import { LEAST_SOLID_SHARE, POTTING_MIXES, WATER_DENSITY } from '../catalogue/pottingMixes'
 import type { Answers } from '../hanger/fields'
 import { metres, type Metres } from '../quantity/si'
 import { potShape } from './potShape'
 import { addMass, massRange, NO_MASS, STATES, type MassRange, type State } from './states'
 
-export const WATER = 1000
 const PARTS = ['pot', 'mix', 'plant', 'standingWater'] as const
-const LEAST_SOLID_SHARE = 0.1
 
 /** One component of a potted plant in one state: its mass and the height of its centre above the base. */
 export interface Component {
@@ -48,7 +46,7 @@ export function pottedMass(answers: Answers): Readonly<Record<State, PottedState
     const water = between(estimate[at].components, estimate[state].components)
     const other = massRange(mass + water.low, mass + water.likely, mass + water.high)
     // A weighing lighter than the water the drawn pot would hold says the pot is smaller: something solid is left.
-    const least = LEAST_SOLID_SHARE * mass
+    const least = LEAST_SOLID_SHARE.value * mass
     const clipped = { low: Math.max(least, other.low), likely: Math.max(least, other.likely), high: Math.max(least, other.high) }
     return [state, { ...estimate[state], mass: clipped, tooLight: other.high < Math.max(least, answers['pot.emptyMass'] ?? 0) }]
   })
@@ -81,7 +79,7 @@ function estimateStates(answers: Answers): Record<State, PottedState> {
   const plant: MassRange = weighedPlant !== null
     ? massRange(weighedPlant, weighedPlant, weighedPlant)
     : { low: share.low * watered.low, likely: share.likely * watered.likely, high: share.high * watered.high }
-  const headWater = shape.head.volume * WATER
+  const headWater = shape.head.volume * WATER_DENSITY.value
   const standing: MassRange = answers['pot.drainage'] === 'hole' ? NO_MASS : { low: answers['pot.drainage'] === 'none' ? headWater : 0, likely: headWater, high: headWater }
   const plantCentre = metres(shape.height + PLANT_CENTRE_SHARE.value * answers['plant.height'])
   const at = (state: State, potMass: MassRange, mixMass: MassRange, water: MassRange): PottedState => {

@@ -1,22 +1,19 @@
-import { value, type Value } from '../../catalogue/basis'
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
-import { WRAP_RELAXATION, WRAP_TENSION } from '../../catalogue/knots'
-import { peopleBeneath, RESERVE_IN_ACCIDENT } from '../../catalogue/reserves'
-import { DROP_HEIGHT, type CaseCode } from '../../load/loadCases'
+import { DROP_HEIGHT } from '../../catalogue/jolts'
+import { MOST_DROP_SLIP, WRAP_RELAXATION, WRAP_TENSION } from '../../catalogue/knots'
+import { RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
+import { TEST_SHARE_AT_REST } from '../../catalogue/testHang'
+import type { CaseCode } from '../../load/loadCases'
 import { newtons, radians, STANDARD_GRAVITY } from '../../quantity/si'
 import { afterTurn, wrapGrip } from '../../statics/friction'
 import type { Finding } from '../finding'
 import { assessLink, factor, reserve, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
-import { byTestHang, TEST_SHARE_AT_REST, testHangFaults } from '../testHang'
+import { byTestHang, testHangFaults } from '../testHang'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 
 const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown']
-/** A test hang over people carries this on top, as every allowable does there. */
-const PEOPLE_ON_TEST = 1.5
-/** Slip in an accident that leaves the tails well inside the wraps. */
-const MOST_SLIP: Value = value(0.01, 'm', 'common practice', 'the tails below the wraps are many times longer')
 
 /**
  * The grip of the gathering knot's wraps on the strands that want to slip up and out. With a good
@@ -37,10 +34,10 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
   return [...held, dropped(solved, counts, findings)]
 }
 
-/** What to hang to settle it: twice the heaviest state, and over people half as much again. */
+/** What to hang to settle it: twice the heaviest state, times the reserve on what was tested. */
 function untested(solved: Solved): Finding {
   const heaviest = Math.max(...(['dry', 'watered', 'flooded'] as const).map((state) => solved.loads[state].potted))
-  return { code: 'GRIP_UNTESTED', testMass: (heaviest / TEST_SHARE_AT_REST.value) * (peopleBeneath(solved.hanger.answers['place.beneath']) ? PEOPLE_ON_TEST : 1) }
+  return { code: 'GRIP_UNTESTED', testMass: (heaviest / TEST_SHARE_AT_REST.value) * RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']].value }
 }
 
 interface Model {
@@ -107,14 +104,14 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
   const relaxed = grip * WRAP_RELAXATION.value
   const byGrip = slip === null ? null : (load.weight * relaxed) / slip
   const tested = counts ? (solved.hanger.answers['testHang.mass'] ?? 0) * STANDARD_GRAVITY : 0
-  const testDecides = tested > load.weight && (load.weight * DROP_HEIGHT) / (tested - load.weight) <= MOST_SLIP.value
+  const testDecides = tested > load.weight && (load.weight * DROP_HEIGHT.value) / (tested - load.weight) <= MOST_DROP_SLIP.value
   const held = testDecides ? tested : byGrip
   const stops = held !== null && held > load.weight
-  const distance = held === null || !stops ? null : (load.weight * DROP_HEIGHT) / (held - load.weight)
+  const distance = held === null || !stops ? null : (load.weight * DROP_HEIGHT.value) / (held - load.weight)
   return assessLink({
     link: 'gatheringGrip', part: 'dropSlip', side: 'hanger', case: 'drop',
     demand: distance === null ? null : { value: distance, unit: 'm' },
-    capacity: { value: MOST_SLIP.value, unit: 'm', basis: MOST_SLIP.basis, source: MOST_SLIP.source },
+    capacity: { value: MOST_DROP_SLIP.value, unit: 'm', basis: MOST_DROP_SLIP.basis, source: MOST_DROP_SLIP.source },
     factors: [reserve(RESERVE_IN_ACCIDENT)],
     grade: testDecides ? 'tested' : 'model',
     overallFactor: null,
@@ -129,9 +126,9 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
           ? entering('weightHeld', 'F_held', held, 'N', 'your own', 'weight of the test hang')
           : worked('weightHeld', 'F_held', held, 'N', `W * ${GRIP_FORMULA} * k_relax / F_s`, 'weight the wraps can hold for a moment'),
       ]),
-      entering('dropHeight', 'h', DROP_HEIGHT, 'm', 'common practice', 'height of the accidental drop'),
+      fromCatalogue('dropHeight', 'h', DROP_HEIGHT),
       ...(distance === null ? [] : [worked('demand', 'E', distance, 'm', 'W * h / (F_held - W)', 'energy of the fall against the work of friction')]),
-      fromCatalogue('capacity', 'R', MOST_SLIP),
+      fromCatalogue('capacity', 'R', MOST_DROP_SLIP),
       ...reserveTerms(RESERVE_IN_ACCIDENT),
     ],
   })

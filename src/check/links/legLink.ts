@@ -1,22 +1,18 @@
 import { outdoorLossKnown, SEASON } from '../../catalogue/ageing'
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
+import { COUNTED_LEGS, REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
 import { peopleBeneath } from '../../catalogue/reserves'
 import type { CaseCode } from '../../load/loadCases'
 import { STANDARD_GRAVITY } from '../../quantity/si'
 import { cordStrength } from '../cordStrength'
 import type { Finding } from '../finding'
-import { redundancy } from '../redundancy'
 import { assessLink, type Factor, type LinkResult, type Term } from '../linkResult'
+import { redundancy } from '../redundancy'
 import { legSections, weakestSection, type Section } from '../sections'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { cordFactors } from '../timeFactors'
-import type { Verdict } from '../verdict'
-import { worse } from '../verdict'
-
-/** Warn above, refuse above, degrees from the vertical (EN 1492-1 gives no rating above 60; shallow legs multiply the load). */
-const WIDE = 60
-const REFUSED = 75
+import { worse, type Verdict } from '../verdict'
 
 const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
 
@@ -99,10 +95,10 @@ export function demandTerms(solved: Solved, code: CaseCode): readonly Term[] {
     worked('weight', 'W', load.weight, 'N', '(m_pot + m_h) * g * phi', 'weight in this case'),
   ]
   if (!sling || !path.ok || sling.tension === null || sling.solvedTension === null) return terms
-  const counted = Math.min(solved.hanger.answers['make.legs'], 3)
+  const counted = Math.min(solved.hanger.answers['make.legs'], COUNTED_LEGS.value)
   return [
     ...terms,
-    entering('legs', 'm_3', counted, '1', 'published', 'legs that may be counted on: at most three (EN 1492-1 practice)'),
+    entering('legs', 'm_3', counted, '1', COUNTED_LEGS.basis, `legs that may be counted on, at most three: ${COUNTED_LEGS.source}`),
     entering('legAngle', 'beta', path.angle, 'rad', 'computed', 'angle of the legs from the vertical, taut path over the pot'),
     entering('solvedTension', 'T_s', sling.solvedTension, 'N', 'computed', 'worst leg of the solved sling: as drawn, off centre, legs longer and shorter'),
     worked('leastTension', 'T_min', sling.floor, 'N', 'W / (m_3 * cos(beta))', 'standards’ floor'),
@@ -124,8 +120,8 @@ function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: 
   if (!path.ok) say({ code: 'LEG_TOO_SHORT', strand, least: path.least }, lengthSaid ? 'fails' : 'not enough known')
   else {
     const degrees = (path.angle * 180) / Math.PI
-    if (degrees > REFUSED) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
-    else if (degrees > WIDE) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')
+    if (path.angle > REFUSED_ANGLE.value) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
+    else if (path.angle > WIDE_ANGLE.value) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')
   }
   if (answers['place.exposure'] === 'outdoors' && !outdoorLossKnown(answers['cord.fibre'], FIBRE_PROPERTIES[answers['cord.fibre']].natural)) say({ code: 'OUTDOOR_LOSS_UNKNOWN' }, 'not enough known')
   if (answers['place.exposure'] === 'outdoors' && FIBRE_PROPERTIES[answers['cord.fibre']].natural) {

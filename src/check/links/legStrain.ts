@@ -1,5 +1,6 @@
+import { SOFT_LEGS } from '../../catalogue/seat'
 import type { CaseCode } from '../../load/loadCases'
-import { legStiffness, SOFT } from '../solve'
+import { legStiffness } from '../solve'
 import type { Solved } from '../solved'
 
 /** Strain of the legs as drawn, half as stiff as reckoned: the soft side for the seat. */
@@ -7,5 +8,5 @@ export function legStrain(solved: Solved, code: CaseCode): number {
   const sling = solved.slings?.[code]
   if (!sling || sling.sum === null) return 0
   const even = sling.sum / solved.hanger.answers['make.legs']
-  return even / (legStiffness(solved.hanger.answers) * SOFT)
+  return even / (legStiffness(solved.hanger.answers) * SOFT_LEGS.value)
 }

@@ -1,11 +1,11 @@
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
+import { CENTRE_MARGIN, LEAST_OFFSET } from '../../catalogue/seat'
 import type { CaseCode } from '../../load/loadCases'
 import { metres } from '../../quantity/si'
 import { lockedSeatLimit, noSlipOffset, slidingSeatLimit } from '../../statics/seat'
 import type { TautPath } from '../../statics/tautPath'
 import type { Finding } from '../finding'
 import { assessLink, type Evidence, type LinkResult, type Term } from '../linkResult'
-import { CENTRE_MARGIN } from '../solve'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import type { Verdict } from '../verdict'
@@ -13,8 +13,6 @@ import { temperAssumed } from './assumedPart'
 import { legStrain } from './legStrain'
 
 const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded']
-/** No pot is set in truer than this by eye, m. */
-const LEAST_OFFSET = 0.005
 const SLIDING = 'energy of a pot on strands that slide without friction'
 
 /**
@@ -66,8 +64,8 @@ function height(solved: Solved, code: CaseCode, path: TautPath): { readonly cent
     rise,
     terms: [
       entering('centreHeight', 'z_g', centre, 'm', 'computed', 'centre of gravity above the base'),
-      entering('centreMargin', 'z_m', CENTRE_MARGIN, 'm', 'common practice', 'margin on the centre of gravity'),
-      worked('demand', 'E', centre + CENTRE_MARGIN, 'm', 'z_g + z_m', 'height to be held'),
+      fromCatalogue('centreMargin', 'z_m', CENTRE_MARGIN),
+      worked('demand', 'E', centre + CENTRE_MARGIN.value, 'm', 'z_g + z_m', 'height to be held'),
       entering('leaveRadius', 'a', path.leave.r, 'm', 'computed', 'where the strands leave the pot'),
       entering('freeLength', 'l', path.free, 'm', 'computed', 'free length of a leg'),
       entering('rise', 'h', rise, 'm', 'computed', 'its height'),
@@ -81,11 +79,11 @@ function byLockedStrands(solved: Solved, code: CaseCode, path: TautPath): Eviden
   const strain = legStrain(solved, code)
   const limit = lockedSeatLimit(metres(path.leave.r), path.free, metres(rise), strain)
   const sliding = slidingSeatLimit({ leaveRadius: metres(path.leave.r), baseRadius: path.knotToBaseEdge, free: path.free, rise: metres(rise) })
-  const needed = centre + CENTRE_MARGIN > path.leave.z + sliding
+  const needed = centre + CENTRE_MARGIN.value > path.leave.z + sliding
   return {
     ...base(solved, code, needed ? [{ code: 'SEAT_LOCKED' }] : []),
     part: 'locked',
-    demand: { value: centre + CENTRE_MARGIN, unit: 'm' },
+    demand: { value: centre + CENTRE_MARGIN.value, unit: 'm' },
     capacity: { value: path.leave.z + limit, unit: 'm', basis: 'computed', source: 'tipping limit of a pot with its strands locked' },
     grade: 'table',
     terms: [
@@ -106,7 +104,7 @@ function bySliding(solved: Solved, code: CaseCode, path: TautPath): Evidence {
   return {
     ...base(solved, code, []),
     part: 'sliding',
-    demand: { value: centre + CENTRE_MARGIN, unit: 'm' },
+    demand: { value: centre + CENTRE_MARGIN.value, unit: 'm' },
     capacity: { value: path.leave.z + limit, unit: 'm', basis: 'computed', source: 'sliding limit of the seat' },
     grade: 'table',
     terms: [
@@ -124,7 +122,7 @@ function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
   const friction = FIBRE_PROPERTIES[answers['cord.fibre']].onPot
   const share = noSlipOffset(friction.value, path.turn)
   const held = share * path.leave.r
-  const offset = Math.max(answers['seat.offset'], LEAST_OFFSET)
+  const offset = Math.max(answers['seat.offset'], LEAST_OFFSET.value)
   const slides = offset > held
   const judged = base(solved, code, [{ code: slides ? 'SEAT_SLIDES' : 'SEAT_ON_FRICTION' }])
   const atLeast: Verdict = slides ? 'fails' : judged.atLeast
