@@ -4,7 +4,7 @@ export const FACTOR_CODES = [
 ] as const
 export type FactorCode = (typeof FACTOR_CODES)[number]
 
-/** Every line that a worked sum may have; names in words/terms.ts. */
+/** Every line that a worked sum may have; names in words/names.ts. */
 export const TERM_CODES = [
   ...FACTOR_CODES,
   'demand', 'capacity', 'allowable', 'utilisation', 'holdsLimit',

@@ -22,7 +22,7 @@ export function buildingShapes(scene: Scene): readonly Shape[] {
 }
 
 /** How far up the section is drawn. */
-export function sectionTop({ answers, ceiling, unit }: Scene): number {
+function sectionTop({ answers, ceiling, unit }: Scene): number {
   if (answers['place.substrate'] === 'plasterboard') return ceiling + BOARD
   return ceiling + Math.max(2 * unit, answers['place.substrate'] === 'timber' ? answers['fixing.penetration'] + 0.5 * unit : 0)
 }

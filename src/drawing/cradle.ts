@@ -47,7 +47,7 @@ function runs(scene: Scene): readonly Run[] {
   })
 }
 
-export const isNet = ({ answers }: Scene): boolean => answers['cradle.kind'] === 'net'
+const isNet = ({ answers }: Scene): boolean => answers['cradle.kind'] === 'net'
 
 /** Strands round the pot from the rim to the gathering knot, those before it or those behind, and the cradle's first knots. */
 export function cradleShapes(scene: Scene, behind: boolean): readonly Shape[] {

@@ -6,7 +6,7 @@ const STEPS = 32
 const OPEN_END = (105 * Math.PI) / 180
 
 /** Radius to the middle of the bowl's wire; no wider than fits between ceiling and bowl. */
-export function bowlRadius({ answers }: Scene): number {
+function bowlRadius({ answers }: Scene): number {
   const wire = answers['hook.wire']
   return Math.max(wire / 2, Math.min((answers['hook.inside'] + wire) / 2, answers['hook.projection'] / 2))
 }

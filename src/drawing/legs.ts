@@ -11,7 +11,7 @@ export const legEnds = (scene: Scene): readonly (readonly [Point, Point] | null)
   Array.from({ length: scene.pose.legs }, (_, leg) =>
     leg === scene.pose.gone ? null : [scene.view.front(scene.pose.hangingPoint), scene.view.front(scene.pose.leavePoint(leg))] as const)
 
-export const isBehind = ({ pose, view }: Scene, leg: number): boolean => view.depth(pose.leavePoint(leg)) > 0
+const isBehind = ({ pose, view }: Scene, leg: number): boolean => view.depth(pose.leavePoint(leg)) > 0
 
 /** Legs behind or in front of the pot: the strands that carry, at their thickness, with marks where they are knotted. */
 export function legShapes(scene: Scene, behind: boolean): readonly Shape[] {
