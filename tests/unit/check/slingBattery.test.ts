@@ -1,0 +1,61 @@
+import { describe, expect, test } from 'vitest'
+import { solveBattery, type BatteryInput } from '../../../src/check/slingBattery'
+import { metres } from '../../../src/quantity/si'
+import { tautPath } from '../../../src/statics/tautPath'
+
+const PROFILE = [{ r: 0.07, z: 0 }, { r: 0.105, z: 0.185 }] as const
+
+function battery(change: Partial<BatteryInput>): BatteryInput {
+  const path = tautPath({ profile: PROFILE, strand: metres(0.8) })
+  if (!path.ok) throw new Error('no path')
+  return { legs: 4, path, stiffness: 2300, bedded: 6900, mass: 6, centre: 0.16, offset: 0, tolerance: 0, ...change }
+}
+const WEIGHT = 6 * 9.80665
+
+describe('the worst leg', () => {
+  test('of an even sling with the weight on its axis is an even share, and the rule for three counts', () => {
+    const { solvedTension, tension, floor, sum, nearlySlack } = solveBattery(battery({}))
+    const angle = Math.asin(0.105 / battery({}).path.free)
+    // The stretched leg stands a little steeper than the slack one.
+    expect(solvedTension).toBeLessThan(WEIGHT / (4 * Math.cos(angle)))
+    expect(solvedTension).toBeGreaterThan(WEIGHT / 4)
+    expect(floor).toBeCloseTo(WEIGHT / (3 * Math.cos(angle)), 12)
+    expect(tension).toBe(floor)
+    expect(sum).toBeCloseTo(4 * (solvedTension ?? NaN), 9)
+    expect(nearlySlack).toBe(0)
+  })
+
+  test('is pulled harder by a weight off the axis, whichever side that is', () => {
+    const even = solveBattery(battery({})).solvedTension ?? NaN
+    const off = solveBattery(battery({ offset: 0.02 })).solvedTension ?? NaN
+    expect(off).toBeGreaterThan(even * 1.05)
+  })
+
+  test('is pulled harder in legs of unequal length, the more so in stiff ones', () => {
+    const at = (change: Partial<BatteryInput>): number => solveBattery(battery({ tolerance: 0.006, ...change })).solvedTension ?? NaN
+    expect(at({})).toBeGreaterThan(solveBattery(battery({})).solvedTension ?? NaN)
+    expect(at({ bedded: 20_000 })).toBeGreaterThan(at({}))
+  })
+
+  test('of four stiff legs 10 mm apart in length carries half with one opposite, and the others hang slack', () => {
+    const { solvedTension, nearlySlack } = solveBattery(battery({ tolerance: 0.01, bedded: 60_000 }))
+    expect(nearlySlack).toBe(2)
+    expect(solvedTension ?? NaN).toBeGreaterThan(WEIGHT / 2)
+    expect(solvedTension ?? NaN).toBeLessThan(0.6 * WEIGHT)
+  })
+
+  test('of three legs, which always share by balance, hardly minds their lengths', () => {
+    const three = (tolerance: number): number => solveBattery(battery({ legs: 3, bedded: 60_000, tolerance })).solvedTension ?? NaN
+    expect(three(0.01) / three(0)).toBeLessThan(1.12)
+  })
+})
+
+describe('a sling without a rest', () => {
+  test('of a pot whose weight is above its hook is unstable and has no tension', () => {
+    expect(solveBattery(battery({ centre: 1.4 }))).toMatchObject({ trouble: 'unstable', tension: null, sum: null })
+  })
+
+  test('still has the rule’s tension to show', () => {
+    expect(solveBattery(battery({ centre: 1.4 })).floor).toBeGreaterThan(0)
+  })
+})
