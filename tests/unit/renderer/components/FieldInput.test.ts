@@ -82,6 +82,15 @@ describe('an input of a choice', () => {
     expect(source.document.typed['pot.drainage']).toBeUndefined()
   })
 
+  it('shows the four usual builds by a picture each, no two alike, hidden from readers aloud', () => {
+    const { field } = show('make.build')
+    const pictured = field.findAll('label').filter((label) => label.find('svg[aria-hidden="true"]').exists())
+    expect(pictured.map((label) => label.text())).toEqual(['plain strands', 'square-knot sinnet', 'alternating square knots', 'half-knot spiral'])
+    expect(new Set(pictured.map((label) => label.get('svg').element.innerHTML.replace(/<!--.*?-->/g, ''))).size).toBe(4)
+    expect(field.get('label.none').find('svg').exists()).toBe(false)
+    expect(show('pot.drainage').field.find('svg').exists()).toBe(false)
+  })
+
   it('offers many in a list', async () => {
     const { source, field } = show('place.beneath')
     await field.get('select').setValue('furniture')
