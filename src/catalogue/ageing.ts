@@ -8,7 +8,7 @@ export type Exposure = (typeof EXPOSURES)[number]
 const memory = (x: number, source: string): Value => value(x, '1', 'from memory', source)
 
 /** Strength left at the end of the service life under a roof. */
-const INDOORS: Readonly<Record<Exclude<Exposure, 'outdoors'>, Value>> = {
+export const INDOORS: Readonly<Record<Exclude<Exposure, 'outdoors'>, Value>> = {
   indoors: memory(0.8, 'indoors and dry; no published loss rate was found'),
   steamy: memory(0.7, 'bathrooms and kitchens; no published loss rate was found'),
 }

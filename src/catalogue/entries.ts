@@ -1,0 +1,36 @@
+import * as ageing from './ageing'
+import * as cords from './cords'
+import * as cordTests from './cordTests'
+import * as duration from './duration'
+import * as frictionPairs from './frictionPairs'
+import * as jolts from './jolts'
+import * as knotEfficiencies from './knotEfficiencies'
+import * as knots from './knots'
+import * as legs from './legs'
+import * as metals from './metals'
+import * as plants from './plants'
+import * as potMaterials from './potMaterials'
+import * as pottingMixes from './pottingMixes'
+import * as reserves from './reserves'
+import * as ropeTables from './ropeTables'
+import * as seat from './seat'
+import * as testHang from './testHang'
+import * as timber from './timber'
+import * as woods from './woods'
+import { collectEntries, type CatalogueEntry } from './collectEntries'
+
+/** The modules that hold values, in the order in which they are listed. */
+const MODULES = {
+  pottingMixes, potMaterials, plants,
+  cords, cordTests, ropeTables, knots, knotEfficiencies, frictionPairs,
+  metals, woods, timber,
+  legs, seat, jolts, testHang,
+  duration, ageing, reserves,
+} as const
+
+export type CatalogueSubject = keyof typeof MODULES
+
+/** The whole catalogue, value by value, collected from the modules that the check itself reads. */
+export function catalogueEntries(): readonly CatalogueEntry<CatalogueSubject>[] {
+  return (Object.keys(MODULES) as CatalogueSubject[]).flatMap((subject) => collectEntries(subject, MODULES[subject]))
+}

@@ -1,0 +1,76 @@
+import type { Fibre } from '../catalogue/cords'
+import type { FrictionPair } from '../catalogue/frictionPairs'
+import type { KnotCode } from '../catalogue/knotEfficiencies'
+import type { CatalogueSubject } from '../catalogue/entries'
+import type { NATURAL_CORD_BREAKS } from '../catalogue/cordTests'
+import type { Grade } from '../catalogue/basis'
+import type { WoodCode } from '../catalogue/woods'
+import { FIELD_WORDS } from './fields'
+
+export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
+  pottingMixes: 'Potting mixes', potMaterials: 'Pots', plants: 'Plants',
+  cords: 'Cord', cordTests: 'Cord tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
+  metals: 'Metal', woods: 'Woods', timber: 'Timber',
+  legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', testHang: 'Test hang',
+  duration: 'Time', ageing: 'Ageing', reserves: 'Reserves',
+}
+
+const FIBRES: Readonly<Record<Fibre, string>> = {
+  cotton: 'cotton', linen: 'linen', hemp: 'hemp', jute: 'jute', polyester: 'polyester', polypropylene: 'polypropylene', nylon: 'nylon', viscose: 'viscose', unknown: 'unknown fibre',
+}
+
+const KNOTS: Readonly<Record<KnotCode, string>> = {
+  overhand: 'overhand knot', square: 'square knot', figureEight: 'figure-eight knot', figureEightLoop: 'figure-eight loop', bowline: 'bowline',
+  twoHalfHitches: 'two half hitches', anchorBend: 'anchor bend', cloveHitch: 'clove hitch', sheetBend: 'sheet bend', fishermansKnot: 'fisherman’s knot',
+  carrickBend: 'carrick bend', timberHitch: 'timber hitch', sheepshank: 'sheepshank', eyeSplice: 'eye splice', shortSplice: 'short splice', larksHead: 'lark’s head',
+}
+
+const TESTERS: Readonly<Record<string, string>> = {
+  handbook: 'handbook, natural rope', institute: 'cordage trade’s figures', synthetic: 'synthetic line', slick: 'slick synthetic line', vendor: 'vendor',
+  onRing16: 'on a ring of 16 mm', onPost102: 'on a post of 102 mm', onThinBar: 'on a thin bar', onThickBar: 'on a thick bar', slingToSling: 'sling to sling',
+}
+
+const PAIRS: Readonly<Record<FrictionPair, string>> = {
+  cottonOnCotton: 'cotton on cotton', nylonOnNylon: 'nylon on nylon', polyesterOnPolyester: 'polyester on polyester', viscoseOnViscose: 'viscose on viscose',
+  rawCottonOnSteel: 'raw cotton on steel', scouredCottonOnSteel: 'scoured cotton on steel', oiledCottonOnSteel: 'scoured and oiled cotton on steel',
+  nylonRopeOnPine: 'nylon rope on a pine roller', cottonYarnOnSteel: 'cotton yarn on hard steel', cottonYarnOnPorcelain: 'cotton yarn on porcelain', cottonYarnOnCeramic: 'cotton yarn on ceramic',
+  hempOnRoughWood: 'hemp on rough wood', hempOnPolishedWood: 'hemp on polished wood', hempOnIron: 'hemp on iron',
+}
+
+const WOODS: Readonly<Record<WoodCode, string>> = {
+  yellowBirch: 'yellow birch', paperBirch: 'paper birch', sweetBirch: 'sweet birch', sugarMaple: 'sugar maple (hard maple)', redMaple: 'red maple (soft maple)',
+  northernRedOak: 'northern red oak', southernRedOak: 'southern red oak', whiteOak: 'white oak', americanBeech: 'American beech', whiteAsh: 'white ash',
+  yellowPoplar: 'yellow poplar (tulipwood)', basswood: 'basswood (lime)', quakingAspen: 'quaking aspen', blackWalnut: 'black walnut', shagbarkHickory: 'shagbark hickory',
+  easternWhitePine: 'eastern white pine', loblollyPine: 'loblolly pine', longleafPine: 'longleaf pine', ponderosaPine: 'ponderosa pine', douglasFir: 'Douglas-fir, coast',
+  sitkaSpruce: 'Sitka spruce', whiteSpruce: 'white spruce', engelmannSpruce: 'Engelmann spruce', westernRedcedar: 'western redcedar',
+}
+
+const NATURAL_CORDS: Readonly<Record<keyof typeof NATURAL_CORD_BREAKS, string>> = {
+  cottonHollowBraid8: 'cotton, hollow braid, 8 mm', cottonTwisted4_8: 'cotton, three-strand, 4.8 mm (3/16 in)', cottonTwisted12_7: 'cotton, three-strand, 12.7 mm (1/2 in)',
+  cottonSolidBraid4_8: 'cotton, solid braid, 4.8 mm (3/16 in)', cottonSolidBraid12_7: 'cotton, solid braid, 12.7 mm (1/2 in)',
+  hempTwisted8: 'hemp, three-strand, 8 mm', hempFourStrand6: 'hemp, four-strand, 6 mm', hempFourStrand10: 'hemp, four-strand, 10 mm', hempFourStrand16: 'hemp, four-strand, 16 mm',
+}
+
+const GRADES: Readonly<Record<Grade, string>> = {
+  tested: 'tested', rated: 'rated by its maker', weighed: 'cord weighed', table: 'from a table', diameter: 'known by diameter only', model: 'reckoned from a model',
+}
+
+/** Words for the codes that may stand in the path of a catalogue entry, by kind of code. */
+export const CATALOGUE_CODES = {
+  fibre: FIBRES,
+  pot: FIELD_WORDS['pot.material'].choices,
+  mix: { ...FIELD_WORDS['mix.kind'].choices, unknown: 'unknown mix' },
+  timber: { softwood: 'softwood', hardwood: 'hardwood', unknown: 'unknown timber' },
+  metal: { steel: 'steel', brass: 'brass', unknown: 'unknown metal' },
+  roof: { indoors: 'indoors, dry', steamy: 'a steamy room' },
+  beneath: FIELD_WORDS['place.beneath'].choices,
+  grade: GRADES,
+  knot: KNOTS,
+  tester: TESTERS,
+  pair: PAIRS,
+  motion: { atRest: 'at rest', sliding: 'sliding' },
+  wood: WOODS,
+  cord: NATURAL_CORDS,
+} as const satisfies Readonly<Record<string, Readonly<Record<string, string>>>>
+
+export type CodeKind = keyof typeof CATALOGUE_CODES

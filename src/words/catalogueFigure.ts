@@ -1,0 +1,50 @@
+import type { CatalogueEntry } from '../catalogue/collectEntries'
+import { formatSi } from '../quantity/formatSi'
+import { forceText, numberText, timeText } from './amounts'
+
+type Write = (value: number) => string
+
+const scaled = (size: number, unit: string): Write => (value) => `${numberText(value / size)} ${unit}`
+
+/** How a value is written for a maker, by its SI unit: forces as the mass that would pull as hard. */
+const BY_UNIT: Readonly<Record<string, Write>> = {
+  '1': (value) => formatSi(value, ''),
+  N: forceText,
+  's': timeText,
+  'm': scaled(1e-3, 'mm'),
+  'rad': (value) => `${formatSi(value, 'deg').replace(' deg', '')}°`,
+  'kg/m': scaled(1e-3, 'g/m'),
+  'kg/m3': scaled(1e3, 'kg per litre'),
+  'Pa': (value) => (value >= 1e9 ? scaled(1e9, 'GPa') : scaled(1e6, 'MPa'))(value),
+  'N/(kg/m)': scaled(1e4, 'cN/tex'),
+  'N/m2': (value) => `${forceText(value / 1e6)} per mm²`,
+}
+
+/** Where the SI unit alone would mislead. */
+const BY_ID: Readonly<Record<string, Write>> = {
+  'cords.DEFAULT_STIFFNESS': scaled(1, 'N'),
+  'cords.MASS_BY_DIAMETER': scaled(1e3, 'g/m per mm²'),
+}
+
+/** What the x of a curve is, where it is no plain number. */
+const X_BY_ID: Readonly<Record<string, Write>> = {
+  'timber.ALLOWABLE_DURATION.steps': (x) => (x === Infinity ? 'longer' : `up to ${timeText(x)}`),
+}
+
+/** "0.6 to 0.8 kg per litre, likely 0.7": the unit once, where the ends share it. */
+function rangeText(low: string, likely: string, high: string): string {
+  const [lowNumber, likelyNumber, highNumber] = [low, likely, high].map((text) => text.split(' ', 1)[0] ?? '')
+  const unitOf = (text: string): string => text.slice(text.split(' ', 1)[0]?.length)
+  const shared = unitOf(low) === unitOf(high) && unitOf(low) === unitOf(likely)
+  return shared ? `${lowNumber} to ${highNumber}${unitOf(high)}, likely ${likelyNumber}` : `${low} to ${high}, likely ${likely}`
+}
+
+/** The figure of a catalogue entry in a maker's units. */
+export function catalogueFigure({ id, figure, unit }: CatalogueEntry): string {
+  const write = BY_ID[id] ?? BY_UNIT[unit] ?? ((value: number) => `${numberText(value)} ${unit}`)
+  switch (figure.kind) {
+    case 'single': return write(figure.value)
+    case 'range': return figure.low === figure.high ? write(figure.likely) : rangeText(write(figure.low), write(figure.likely), write(figure.high))
+    case 'curve': return figure.points.map(([x, y]) => `${(X_BY_ID[id] ?? numberText)(x)}: ${write(y)}`).join('; ')
+  }
+}

@@ -1,0 +1,153 @@
+import type { CatalogueEntry } from '../catalogue/collectEntries'
+import type { CatalogueSubject } from '../catalogue/entries'
+import { CATALOGUE_CODES, SUBJECT_NAMES, type CodeKind } from './catalogueCodes'
+
+/**
+ * The name of each entry by its id. `{fibre}` and the like stand for any code of that kind and are
+ * replaced by its words; `{size}` stands for a row that is named by its size.
+ */
+export const CATALOGUE_NAMES: Readonly<Record<string, string>> = {
+  'ageing.INDOORS.{roof}': '{roof}: strength left at the end of the service life',
+  'ageing.NATURAL_OUTDOORS': 'natural cord outdoors: strength left after one season',
+  'ageing.POLYESTER_YEAR_OUTDOORS': 'polyester outdoors: strength left of each year’s start',
+  'ageing.UNDER_DRAIN_HOLE': 'gathering knot under a drain hole: strength left',
+  'cordTests.JUTE_TWINE.{size}.breaking': 'jute twine, {size}: least breaking force',
+  'cordTests.JUTE_TWINE.{size}.linearDensity': 'jute twine, {size}: grams per metre',
+  'cordTests.NATURAL_CORD_BREAKS.{cord}': '{cord}: breaking force',
+  'cords.BEDDED_STIFFNESS': 'stiffness of a bedded-in cord over that of a new one',
+  'cords.BREAK_BY_DIAMETER': 'breaking force by diameter alone, over diameter squared',
+  'cords.DEFAULT_STIFFNESS': 'stiffness (EA) of a strand of unknown strength',
+  'cords.DENSEST_CORD': 'density that no cord can exceed',
+  'cords.FIBRE_PROPERTIES.{fibre}.duration': '{fibre}: strength lost per tenfold time under load (k)',
+  'cords.FIBRE_PROPERTIES.{fibre}.onItself': '{fibre}: friction of cord on cord, low',
+  'cords.FIBRE_PROPERTIES.{fibre}.onPot': '{fibre}: friction of cord on a pot, low',
+  'cords.FIBRE_PROPERTIES.{fibre}.strainAtBreak': '{fibre}: stretch at break',
+  'cords.FIBRE_PROPERTIES.{fibre}.tenacity.loose': '{fibre}, loose string: breaking force over mass per metre (tenacity)',
+  'cords.FIBRE_PROPERTIES.{fibre}.tenacity.tight': '{fibre}, tightly twisted or braided: breaking force over mass per metre (tenacity)',
+  'cords.FIBRE_PROPERTIES.{fibre}.wet': '{fibre}: strength soaked over dry',
+  'cords.MASS_BY_DIAMETER': 'mass per metre by diameter alone, over diameter squared',
+  'cords.THICKEST_DIAMETER': 'rated cord of unknown thickness: diameter taken for its bends',
+  'cords.UNMEASURED_DIAMETER': 'cord not measured: diameter taken',
+  'duration.FLOODED_TIME': 'time standing in water, with a hole that may clog',
+  'duration.MOMENT': 'length of a jolt',
+  'duration.STANDING_WATER_TIME': 'time standing in water, without a hole',
+  'duration.TEST_TIME': 'length of the pull that breaking forces are quoted for',
+  'duration.UNNOTICED_TIME': 'time an accident may go unnoticed',
+  'duration.WATERED_SHARE': 'share of its life that a pot is just watered',
+  'frictionPairs.FRICTION_PAIRS.{pair}.{motion}': '{pair}, {motion}: coefficient of friction',
+  'jolts.BUMP_ANGLE': 'bump: angle from which the pot swings',
+  'jolts.DROP_HEIGHT': 'accidental drop: height',
+  'knotEfficiencies.KNOT_EFFICIENCIES.{knot}.{tester}': '{knot}, {tester}: strength kept',
+  'knots.BEND.points': 'bend over a bar: strength kept, by bar over cord diameter',
+  'knots.FILLER_IN_KNOTS': 'filler cord inside its square knots: strength kept',
+  'knots.FILLER_SHARE': 'filler cords among the strands of a sinnet',
+  'knots.KNOT_TAKE_UP': 'cord in a knotted leg over its length',
+  'knots.MOST_DROP_SLIP': 'slip of the gathering knot that a drop may cost, at most',
+  'knots.LARKS_HEAD': 'lark’s head, each strand: strength kept',
+  'knots.PLAIN_STRAND': 'plain strands side by side: strength kept',
+  'knots.TIED_STRAND': 'carrying strand that is itself tied (overhand, join, square knot): strength kept',
+  'knots.TURN_INTO_WRAPS': 'turn from the pot’s base into the gathering knot: strength kept',
+  'knots.WRAP_RELAXATION': 'tension left in the wraps once relaxed',
+  'knots.WRAP_TENSION': 'tension of a hand-pulled wrap of a new gathering knot',
+  'legs.COUNTED_LEGS': 'legs that may be counted on, at most',
+  'legs.NEARLY_SLACK': 'leg called nearly slack: its share of an even tension',
+  'legs.REFUSED_ANGLE': 'legs from the vertical: angle above which no number is trusted',
+  'legs.WIDE_ANGLE': 'legs from the vertical: angle above which a warning is given',
+  'metals.STEEL_DENSITY': 'steel: density',
+  'metals.YIELD_STRESS.{metal}': '{metal} wire of hooks and rings: yield stress',
+  'plants.PLANT_CENTRE_SHARE': 'centre of gravity of a plant over its height above the rim',
+  'plants.PLANT_SHARE_OF_MIX': 'mass of the plant over that of the watered mix',
+  'potMaterials.LEAST_WALL_SHARE': 'wall of a small pot over that at a rim of 20 cm, at least',
+  'potMaterials.POT_MATERIALS.{pot}.density': '{pot}: density, dry',
+  'potMaterials.POT_MATERIALS.{pot}.uptake': '{pot}: water the wall takes up over its dry mass',
+  'potMaterials.POT_MATERIALS.{pot}.wall': '{pot}: thickness of the wall at a rim of 20 cm',
+  'pottingMixes.LEAST_SOLID_SHARE': 'dry part of a pot weighed wet, at least',
+  'pottingMixes.POTTING_MIXES.{mix}.dry': '{mix}: dry',
+  'pottingMixes.POTTING_MIXES.{mix}.flooded': '{mix}: standing in water',
+  'pottingMixes.POTTING_MIXES.{mix}.watered': '{mix}: just watered and drained',
+  'pottingMixes.WATER_DENSITY': 'water: density',
+  'reserves.HOLDS_LIMIT.{grade}': '{grade}: largest use that counts as “holds”',
+  'reserves.LEAST_OVERALL_FACTOR': 'overall factor below which cord never “holds”',
+  'reserves.PROOF_PULL': 'pull in place that lifts the doubt about a screw, over the load',
+  'reserves.RATED_FOR_A_MOMENT': 'what a rated part may be asked for a moment, over its rated load',
+  'reserves.RATED_IN_ACCIDENT': 'what a rated part may be asked in an accident, over its rated load',
+  'reserves.RESERVE.{beneath}': 'beneath: {beneath}; reserve on strengths',
+  'reserves.RESERVE_IN_ACCIDENT': 'reserve in an accident',
+  'reserves.RESERVE_ON_ALLOWABLE.{beneath}': 'beneath: {beneath}; reserve on rated loads and published allowables',
+  'reserves.RESERVE_ON_UNPROVED_SCREW.{beneath}': 'beneath: {beneath}; reserve on a wood screw not yet pulled in place',
+  'ropeTables.MANILA_MASS_TOLERANCE.from10': 'manila rope of 10 mm and more: tolerance of its mass per metre',
+  'ropeTables.MANILA_MASS_TOLERANCE.to8': 'manila rope up to 8 mm: tolerance of its mass per metre',
+  'ropeTables.MANILA_ROPE.{size}.breaking': 'manila rope, {size}: least breaking force',
+  'ropeTables.MANILA_ROPE.{size}.linearDensity': 'manila rope, {size}: grams per metre',
+  'ropeTables.NYLON_ROPE.{size}.breaking': 'nylon rope, {size}: least breaking force',
+  'ropeTables.NYLON_ROPE.{size}.linearDensity': 'nylon rope, {size}: grams per metre',
+  'ropeTables.POLYESTER_ROPE.{size}.breaking': 'polyester rope, {size}: least breaking force',
+  'ropeTables.POLYESTER_ROPE.{size}.linearDensity': 'polyester rope, {size}: grams per metre',
+  'ropeTables.POLYPROPYLENE_ROPE.{size}.breaking': 'polypropylene rope, {size}: least breaking force',
+  'ropeTables.POLYPROPYLENE_ROPE.{size}.linearDensity': 'polypropylene rope, {size}: grams per metre',
+  'ropeTables.SISAL_OVER_MANILA': 'sisal rope: strength over that of manila',
+  'ropeTables.SISAL_ROPE.{size}.breaking': 'sisal rope, {size}: least breaking force',
+  'seat.CENTRE_MARGIN': 'margin on the height of the centre of gravity where the pot may tip',
+  'seat.LEAST_OFFSET': 'least offset of the weight from the axis',
+  'seat.SOFT_LEGS': 'stiffness of the legs over that reckoned where the pot may tip',
+  'seat.TIPS_ABOVE': 'tilt above which a pot slides out of its seat',
+  'testHang.LEAST_TEST_TIME': 'least time of a test hang that counts',
+  'testHang.MOST_TEST_SLIP': 'slip from which a test hang no longer counts',
+  'testHang.TEST_SHARE_AT_REST': 'share of the test mass that may hang for good',
+  'timber.ALLOWABLE_DURATION.steps': 'allowable in timber over that of ten years, by time under load',
+  'timber.LEAST_PENETRATION': 'thread that must be in the timber, over the screw’s diameter',
+  'timber.PERMANENT_IN_TIMBER': 'allowable in timber under a permanent load',
+  'timber.SCREW_WITHDRAWAL_ALLOWABLE': 'wood screw pulled out: allowable, over gravity squared, diameter and thread',
+  'timber.SCREW_WITHDRAWAL_ULTIMATE': 'wood screw pulled out: ultimate, over gravity squared, diameter and thread',
+  'timber.TIMBER_DURATION.a': 'timber under lasting load, share left a + b t^-n (t in s): a',
+  'timber.TIMBER_DURATION.b': 'timber under lasting load, share left a + b t^-n (t in s): b',
+  'timber.TIMBER_DURATION.n': 'timber under lasting load, share left a + b t^-n (t in s): n',
+  'timber.TIMBER_GRAVITY.{timber}.handbook': '{timber}: specific gravity, at 12 % moisture',
+  'timber.TIMBER_GRAVITY.{timber}.specification': '{timber}: specific gravity, oven-dry',
+  'timber.WITHDRAWAL_SCATTER': 'wood screws pulled out: low (5 %) value over the mean',
+  'woods.WOODS.{wood}.elasticity': '{wood}: modulus of elasticity',
+  'woods.WOODS.{wood}.gravity': '{wood}: specific gravity at 12 % moisture',
+  'woods.WOODS.{wood}.rupture': '{wood}: modulus of rupture (bending strength), mean',
+  'woods.WOODS.{wood}.ruptureGreen': '{wood}, green: modulus of rupture (bending strength), mean',
+  'woods.WOODS.{wood}.shear': '{wood}: shear strength along the grain, mean',
+  'woods.WOODS.{wood}.tensionAcross': '{wood}: tension across the grain, mean',
+}
+
+/** A catalogue entry with its name and that of its subject. */
+export interface NamedEntry extends CatalogueEntry<CatalogueSubject> {
+  readonly name: string
+  readonly subjectName: string
+}
+
+const wordsFor = (kind: string, code: string): string | undefined => (kind === 'size' ? code : (CATALOGUE_CODES[kind as CodeKind] as Readonly<Record<string, string>>)[code])
+
+/** The name filled in, if the pattern is that of the path. */
+function fillIn(pattern: string, name: string, path: readonly string[]): string | null {
+  const parts = pattern.split('.')
+  if (parts.length !== path.length) return null
+  let text = name
+  for (const [i, part] of parts.entries()) {
+    const code = path[i] ?? ''
+    const kind = /^\{(\w+)\}$/.exec(part)?.[1]
+    if (kind === undefined) {
+      if (part !== code) return null
+      continue
+    }
+    const words = wordsFor(kind, code)
+    if (words === undefined) return null
+    text = text.replace(part, words)
+  }
+  return text
+}
+
+/** The key of CATALOGUE_NAMES that names an entry and the name it gives; null if it has none. */
+export function catalogueName({ subject, path }: CatalogueEntry): { readonly pattern: string; readonly name: string } | null {
+  for (const [pattern, template] of Object.entries(CATALOGUE_NAMES)) {
+    const name = fillIn(pattern, template, [subject, ...path])
+    if (name !== null) return { pattern, name }
+  }
+  return null
+}
+
+/** The entry with its names; an entry without words keeps its id. */
+export const nameEntry = (entry: CatalogueEntry<CatalogueSubject>): NamedEntry => ({ ...entry, name: catalogueName(entry)?.name ?? entry.id, subjectName: SUBJECT_NAMES[entry.subject] })
