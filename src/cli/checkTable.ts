@@ -11,14 +11,9 @@ import { findingText } from '../words/findings'
 import { CASE_NAMES, LINK_NAMES, PART_NAMES } from '../words/names'
 import { REMEDY_TEXTS } from '../words/remedies'
 import { verdictSentence } from '../words/verdictSentence'
+import { columns } from './columns'
 
 const amount = (q: { value: number; unit: string } | null): string => (q === null ? 'not known' : q.unit === 'N' ? forceText(q.value) : lengthText(q.value))
-
-/** Rows padded to equal columns. */
-function columns(rows: readonly (readonly string[])[]): string {
-  const widths = (rows[0] ?? []).map((_, i) => Math.max(...rows.map((row) => (row[i] ?? '').length)))
-  return rows.map((row) => `  ${row.map((cell, i) => cell.padEnd(widths[i] ?? 0)).join('  ').trimEnd()}`).join('\n')
-}
 
 function linkRow(worst: LinkResult): readonly string[] {
   return [

@@ -5,6 +5,7 @@ import type { HangerDocument } from '../hanger/document'
 import type { InputProblem } from '../hanger/problem'
 import { problemText } from '../words/problems'
 import { isWorse } from '../check/verdict'
+import { catalogueCommand } from './catalogueCommand'
 import { checkJson } from './checkJson'
 import { checkSchema } from './checkSchema'
 import { checkTable } from './checkTable'
@@ -17,9 +18,10 @@ import { solveSling } from '../statics/sling/solveSling'
 export type ReadFile = (file: string) => { readonly ok: true; readonly text: string } | { readonly ok: false; readonly why: string }
 
 export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
-  check FILE… [--json]   check hanger files; --json gives one line of JSON for each
-  sling FILE             solve one sling (JSON) and print its answer
-  schema [hanger|check]  print the JSON Schema of the hanger file or of check --json
+  check FILE… [--json]       check hanger files; --json gives one line of JSON for each
+  sling FILE                 solve one sling (JSON) and print its answer
+  schema [hanger|check]      print the JSON Schema of the hanger file or of check --json
+  catalogue [WORD] [--json]  list the catalogue's values, or those found under a word, with basis and source
 `
 
 type Checked = { readonly file: string; readonly document: HangerDocument; readonly answer: Answer }
@@ -80,6 +82,7 @@ export function runCommand(argv: readonly string[], readFile: ReadFile): Output 
     case 'check': return checkCommand(args, readFile)
     case 'sling': return slingCommand(args, readFile)
     case 'schema': return schemaCommand(args)
+    case 'catalogue': return catalogueCommand(args)
     case 'help': case '--help': case '-h': return { out: USAGE, err: '', exit: 0 }
     case undefined: return { out: '', err: USAGE, exit: 2 }
     default: return { out: '', err: `There is no verb “${verb}”.\n${USAGE}`, exit: 2 }
