@@ -119,7 +119,7 @@ describe('an input of a choice', () => {
     const { source, field, notes } = show('pot.drainage')
     source.edit('pot.drainage', 'sieve')
     await nextTick()
-    expect(notes()).toContain('given “sieve”')
+    expect(notes()).toContain('Can water run out? Given “sieve”')
     expect(checked(field)).toBeUndefined()
   })
 })
