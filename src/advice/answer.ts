@@ -17,7 +17,8 @@ export type AnswerOutcome = { readonly ok: true; readonly answer: Answer } | { r
 
 /**
  * Checks a document and advises on it. With no pot yet, the check shown is that of the hanger with
- * the heaviest pot it may carry, so that the link that sets the limit can be seen.
+ * the heaviest pot it may carry, so that the link that sets the limit can be seen. A document that
+ * cannot be read gives its problems, as `resolveDocument` does.
  */
 export function answerDocument(document: HangerDocument): AnswerOutcome {
   const resolved = resolveDocument(document)

@@ -41,8 +41,10 @@ function patchFor(document: HangerDocument): (mass: number) => Patch {
 }
 
 /**
- * The heaviest watered mass, in a pot of the drawn size (or the usual pot of that mass where there is none yet), with which the hanger (ring to seat, not the
- * place) still holds or just holds: bisection on the whole check. Null if even the lightest does not.
+ * The heaviest watered mass, in a pot of the drawn size (or the usual pot of that mass where there is
+ * none yet), with which the hanger (ring to seat, not the place) still holds or just holds: a scan in
+ * doublings, then bisection on the whole check. Null if even the lightest does not, or the document
+ * cannot be read.
  */
 export function heaviestPot(document: HangerDocument): HeaviestPot | null {
   const patch = patchFor(document)

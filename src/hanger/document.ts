@@ -15,7 +15,10 @@ export interface HangerDocument {
 
 export const EMPTY_DOCUMENT: HangerDocument = { name: '', typed: {}, extra: {} }
 
-/** The document with one field's text changed; null or blank text takes the answer back. */
+/**
+ * The document with one field's text changed; null or blank text takes the answer back.
+ * @example editField({ name: '', typed: { 'pot.rim': '9 in' }, extra: {} }, 'pot.rim', ' ').typed // {}
+ */
 export function editField(document: HangerDocument, path: FieldPath, text: string | null): HangerDocument {
   const { [path]: before, ...others } = document.typed
   const next = text === null || text.trim() === '' ? undefined : text

@@ -17,7 +17,9 @@ const GROUPS = new Set(FIELD_PATHS.map((path) => splitPath(path)[0]))
 
 /**
  * Reads the text of a hanger file into a document of typed texts. Says what is wrong with the file
- * as a whole; what the texts mean is read by `resolveDocument`. Keys it does not know are kept.
+ * as a whole (the codes of FileProblem); what the texts mean is read by `resolveDocument`. Keys it
+ * does not know are kept.
+ * @example parseDocument('{"format": "strandwise-hanger", "version": 1, "pot": {"rim": "9 in"}}').document.typed // { 'pot.rim': '9 in' }
  */
 export function parseDocument(text: string): ParseOutcome {
   let json: unknown

@@ -7,7 +7,10 @@ z.config({ jitless: true })
 export const FORMAT = 'strandwise-hanger'
 export const VERSION = 1
 
-/** Splits 'pot.rim' into its group and key. */
+/**
+ * Splits a path into its group and key.
+ * @example splitPath('pot.rim') // ['pot', 'rim']
+ */
 export function splitPath(path: FieldPath): readonly [string, string] {
   const [group = '', key = ''] = path.split('.')
   return [group, key]

@@ -4,7 +4,7 @@ import type { Answers } from '../hanger/fields'
 import { cordMassPerMetre } from './cordMass'
 import type { MassRange } from './states'
 
-/** Mass of the hanger itself, kg: all its strands from end to end with their knots, and a metal ring. */
+/** Mass of the hanger itself, kg: all its strands from end to end with their knots, and the ring, a wooden one as heavy as steel. */
 export function hangerMass(answers: Answers): MassRange {
   const takeUp = answers['make.build'] === 'plain' ? 1 : KNOT_TAKE_UP.value
   const metresOfCord = answers['make.legs'] * answers['make.strands'] * answers['make.totalLength'] * takeUp

@@ -4,17 +4,28 @@ import type { Answers } from '../hanger/fields'
 import { seconds, type Seconds } from '../quantity/si'
 import type { State } from './states'
 
+/** Every load case. */
 export const CASES = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop', 'strandParted', 'legParted', 'legPartedSudden'] as const
 export type CaseCode = (typeof CASES)[number]
+/** The cases without a jolt. */
+export const CASES_AT_REST = ['dry', 'watered', 'flooded'] as const satisfies readonly CaseCode[]
+/** The cases of a whole hanger, nothing parted. */
+export const CASES_WHOLE = [...CASES_AT_REST, 'bump', 'setDown', 'drop'] as const satisfies readonly CaseCode[]
 
-/** Greatest tension of a pendulum let go from an angle a, over its weight: 3 - 2 cos a (energy). */
+/**
+ * Greatest tension of a pendulum let go from an angle a, over its weight: 3 - 2 cos a (energy).
+ * @example BUMP_FACTOR // 1.2679
+ */
 export const BUMP_FACTOR = 3 - 2 * Math.cos(BUMP_ANGLE.value)
-/** Side pull at the end of the swing over the weight: sin a cos a. */
+/**
+ * Side pull at the end of the swing over the weight: sin a cos a (the tension there is W cos a).
+ * @example BUMP_SIDE_PULL // 0.4330
+ */
 export const BUMP_SIDE_PULL = Math.sin(BUMP_ANGLE.value) * Math.cos(BUMP_ANGLE.value)
 /** Load put on at once without a fall, over its weight (energy; Gere, Mechanics of Materials, suddenly applied load). */
 export const SET_DOWN_FACTOR = 2
 
-/** A load case: which state hangs, for how long it counts, and whether it is an accident. */
+/** A load case: which state hangs, for how long it counts in all over the service life, whether it is an accident, and whether the cord is soaked. */
 export interface LoadCase {
   readonly code: CaseCode
   readonly state: State
@@ -23,13 +34,16 @@ export interface LoadCase {
   readonly wet: boolean
 }
 
-/** Time over the service life that the pot hangs just watered. */
+/** Time over the service life that the pot hangs just watered, s. */
 function wateredTime(answers: Answers): number {
   const always = answers['place.watering'] === 'daily'
   return answers['place.life'] * (always ? 1 : WATERED_SHARE.value)
 }
 
-/** The load cases of a hanger indoors, with their durations over its service life. */
+/**
+ * The load cases of a hanger. None lasts longer than the service life, nor is a life shorter than a
+ * day counted on. Jolts and accidents meet the pot just watered; wind is not among the cases.
+ */
 export function loadCases(answers: Answers): Readonly<Record<CaseCode, LoadCase>> {
   const life = answers['place.life']
   const flooded = answers['pot.drainage'] === 'hole' ? FLOODED_TIME.value : STANDING_WATER_TIME.value

@@ -19,7 +19,7 @@ export interface PotShape {
 
 type PotAnswers = Pick<Answers, 'pot.rim' | 'pot.base' | 'pot.height' | 'pot.wall' | 'pot.fillGap' | 'pot.material'>
 
-/** Wall thickness of the pot: measured, or the catalogue's range for its material and width. */
+/** Wall thickness of the pot, m: measured, or the catalogue's range for its material and width. */
 export function wallThickness(answers: PotAnswers): Range {
   const measured = answers['pot.wall']
   if (measured !== null) return { low: measured, likely: measured, high: measured, unit: 'm', basis: 'your own', source: 'measured wall' }
@@ -29,7 +29,11 @@ export function wallThickness(answers: PotAnswers): Range {
   return { ...wall, low: wall.low * scale, likely: wall.likely * scale, high: wall.high * scale }
 }
 
-/** The pot's shell, the room for the mix and the room above it, from its outside measures and wall. */
+/**
+ * The pot's shell, the room for the mix and the room above it, m and m3, from its outside measures
+ * and wall (floor as thick as the wall). A wall too thick for the pot leaves a tenth of its least
+ * radius or height open, so that there is always a pot to answer about.
+ */
 export function potShape(answers: PotAnswers): PotShape {
   const outer: Frustum = { baseRadius: metres(answers['pot.base'] / 2), topRadius: metres(answers['pot.rim'] / 2), height: answers['pot.height'] }
   const radiusAt = (z: number): number => outer.baseRadius + (outer.topRadius - outer.baseRadius) * (z / outer.height)

@@ -34,7 +34,8 @@ const scaleRange = (r: Range, by: number): MassRange => ({ low: r.low * by, like
 /**
  * Mass and centre of gravity of the potted plant in each state, from its dimensions and materials,
  * or from one weighed number in a stated state. Of a weighing in one state the other states are
- * found by the water between them; a dry weighing does not narrow that water.
+ * found by the water between them; a dry weighing does not narrow that water. `tooLight` marks a
+ * weighing that leaves nothing solid in some state.
  */
 export function pottedMass(answers: Answers): Readonly<Record<State, PottedState>> {
   const estimate = estimateStates(answers)

@@ -9,9 +9,14 @@ export interface MassRange {
   readonly high: number
 }
 
+/**
+ * A mass range whose ends may come in either order.
+ * @example massRange(3, 2, 1) // { low: 1, likely: 2, high: 3 }
+ */
 export const massRange = (low: number, likely: number, high: number): MassRange => {
   const sorted = [low, likely, high].sort((a, b) => a - b)
   return { low: sorted[0] as number, likely, high: sorted[2] as number }
 }
+/** Two masses hung together: low with low, high with high, for both may be off the same way. */
 export const addMass = (a: MassRange, b: MassRange): MassRange => ({ low: a.low + b.low, likely: a.likely + b.likely, high: a.high + b.high })
 export const NO_MASS: MassRange = { low: 0, likely: 0, high: 0 }

@@ -24,6 +24,7 @@ for (const { symbol, kind, size, exact, words } of UNITS) {
  * The unit a text spells, of whatever kind, or undefined. The text holds no blanks at its ends and
  * none doubled. Case counts in SI symbols and not in words and customary units: "Inches" and "LBS"
  * are read, "mM" is not. "m³", "m^3" and "m3" are one; so are "kg / m" and "kg/m".
+ * @example findUnit('Inches').symbol // 'in'
  */
 export function findUnit(text: string): Unit | undefined {
   const typed = byExact.get(text)
@@ -32,14 +33,17 @@ export function findUnit(text: string): Unit | undefined {
   return byExact.get(plain) ?? byWord.get(plain.toLowerCase())
 }
 
-/** The unit with that symbol. */
+/** The unit with that symbol. Throws for a symbol that is not in the table: a programmer's slip. */
 export function unitOf(symbol: UnitSymbol): Unit {
   const unit = bySymbol.get(symbol)
   if (unit === undefined) throw new Error(`no unit has the symbol ${symbol}`)
   return unit
 }
 
-/** The symbols of the units a kind of quantity may be given in, in the order of the table. */
+/**
+ * The symbols of the units a kind of quantity may be given in, in the order of the table.
+ * @example unitsOf('angle') // ['deg', 'rad']
+ */
 export function unitsOf(kind: QuantityKind): readonly UnitSymbol[] {
   return UNITS.filter(unit => unit.kind === kind).map(unit => unit.symbol)
 }

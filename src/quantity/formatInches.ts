@@ -20,7 +20,10 @@ export function formatInches(length: Metres, parts: InchParts): string {
   return `${count < 0n ? '-' : ''}${mixedNumber(count < 0n ? -count : count, BigInt(parts))} in`
 }
 
-/** The same in feet and inches: "5 ft 6 1/2 in"; below a foot in inches alone. */
+/**
+ * The same in feet and inches; below a foot in inches alone.
+ * @example formatFeetInches(metres(1.6891), 16) // '5 ft 6 1/2 in'
+ */
 export function formatFeetInches(length: Metres, parts: InchParts): string {
   const count = partsOfInch(length, parts)
   const magnitude = count < 0n ? -count : count

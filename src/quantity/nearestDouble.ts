@@ -9,6 +9,7 @@ const SMALLEST_EXPONENT = -1074
  * The double nearest to an exact ratio, ties to even, as IEEE 754 rounds: the only rounding between
  * the text a maker typed and the number computed with. Beyond the largest double it is an infinity;
  * zero is never negative.
+ * @example nearestDouble({ numerator: 1n, denominator: 8n }) // 0.125
  */
 export function nearestDouble({ numerator, denominator }: Ratio): number {
   const size = numerator < 0n ? -numerator : numerator

@@ -32,3 +32,5 @@ export type QuantityProblem =
   | { readonly code: 'TRAILING_TEXT', readonly text: string }
   /** "5 ft 14 in": the second part must stay below one of the first. */
   | { readonly code: 'PART_TOO_LARGE', readonly text: string, readonly unit: UnitSymbol, readonly below: number }
+
+export type QuantityProblemCode = QuantityProblem['code']

@@ -15,7 +15,10 @@ export type Rounding = 'nearest' | 'down' | 'up'
  */
 const SLACK = 10n ** 12n
 
-/** Rounds to so many decimals; below zero, to tens, hundreds and so on. Halves go away from zero. */
+/**
+ * Rounds to so many decimals; below zero, to tens, hundreds and so on. Halves go away from zero.
+ * @example roundToDecimals({ numerator: -5n, denominator: 2n }, 0, 'nearest') // { digits: -3n, decimals: 0 }
+ */
 export function roundToDecimals(value: Ratio, decimals: number, rounding: Rounding): Decimal {
   const above = decimals > 0 ? value.numerator * 10n ** BigInt(decimals) : value.numerator
   const below = decimals < 0 ? value.denominator * 10n ** BigInt(-decimals) : value.denominator
@@ -28,7 +31,10 @@ export function roundToDecimals(value: Ratio, decimals: number, rounding: Roundi
   return { digits: rounding === 'down' ? floor(shifted, scale) : -floor(-shifted, scale), decimals }
 }
 
-/** Rounds to so many significant digits, at least one. */
+/**
+ * Rounds to so many significant digits, at least one.
+ * @example roundToSignificant({ numerator: 996n, denominator: 100n }, 2, 'nearest') // { digits: 10n, decimals: 0 }
+ */
 export function roundToSignificant(value: Ratio, significant: number, rounding: Rounding): Decimal {
   if (value.numerator === 0n) return { digits: 0n, decimals: significant - 1 }
   const rounded = roundToDecimals(value, significant - 1 - floorLog10(value), rounding)

@@ -24,6 +24,7 @@ const MEANT: Readonly<Record<string, UnitSymbol>> = {
 /**
  * The unit of the asked kind that an unknown one may have been meant for: the same letters in
  * another case ("mM" for mm, "KN" for kN), or a loose name. Only ever shown, never computed with.
+ * @example suggestUnit('KN', 'force') // 'kN'
  */
 export function suggestUnit(text: string, kind: QuantityKind): UnitSymbol | null {
   const lower = text.toLowerCase()

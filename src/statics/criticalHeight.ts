@@ -15,7 +15,7 @@ export interface CriticalHeightInput {
  * for the upright position to be stable: -(a r0 / (2 h) + h a^2 / (2 eps l^2 + s^2)), s = a - r0. Negative: they
  * may be that far below it. From the least eigenvalue of the sway and tilt stiffness (small motions,
  * attachments fixed to the pot, all legs taut).
- * @example attachments at one point (radius 0): 0
+ * @example criticalHeight({ radius: metres(0.1), ring: metres(0), height: metres(0.6), strain: 0.02 }) // -0.2419
  */
 export function criticalHeight({ radius: a, ring: r0, height: h, strain }: CriticalHeightInput): Metres {
   const s = a - r0

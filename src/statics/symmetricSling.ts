@@ -29,6 +29,7 @@ const MOST_HALVINGS = 200
  * Equal legs round an axis, the weight on it: T = W l / (m h), with the loaded height h from
  * m EA (l / L0 - 1) h / l = W, l^2 = h^2 + (a - r0)^2 (textbook statics). The left side grows with h, so
  * halving finds the one height; any positive weight and stiffness have one.
+ * @example symmetricSling({ legs: 3, radius: metres(0.3), ring: metres(0), unstretched: metres(0.5), stiffness: newtons(1e9), weight: newtons(60) }).tension // 25.0000
  */
 export function symmetricSling({ legs, radius, ring, unstretched, stiffness, weight }: SymmetricSlingInput): SymmetricSling {
   const run = Math.abs(radius - ring)

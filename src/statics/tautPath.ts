@@ -13,7 +13,7 @@ export interface TautPathInput {
   readonly strand: Metres
 }
 
-/** The way of a taut strand from one hanging point on the axis over the pot to the knot under it. */
+/** The way of a taut strand from one hanging point on the axis over the pot to the knot under it; lengths in m. */
 export interface TautPath {
   readonly ok: true
   /** Where the strand leaves the pot. */
@@ -41,7 +41,7 @@ export interface NoTautPath {
 
 const distance = (a: ProfilePoint, b: ProfilePoint): number => Math.hypot(a.r - b.r, a.z - b.z)
 
-/** Lengths along the profile from the knot to each of its points, and the largest turn-free point. */
+/** Lengths along the profile from the knot to each of its points. */
 function alongProfile(profile: readonly ProfilePoint[]): number[] {
   const lengths: number[] = []
   let length = 0
@@ -56,7 +56,9 @@ function alongProfile(profile: readonly ProfilePoint[]): number[] {
 /**
  * Finds the hanging height and the leave point of a taut strand of known length over a convex
  * profile of revolution (statics of a string over a frictionless convex body: the leave point is
- * where the straight part just touches). All legs end in one point on the pot's axis.
+ * where the straight part just touches). All legs end in one point on the pot's axis. A strand that
+ * would bring that point below the pot's highest edge is no path: the answer is the least that would do.
+ * @example tautPath({ profile: [{ r: 0.1, z: 0 }, { r: 0.1, z: 0.2 }], strand: metres(0.8) }).top // 0.6899
  */
 export function tautPath({ profile, strand }: TautPathInput): TautPath | NoTautPath {
   const along = alongProfile(profile)

@@ -9,28 +9,43 @@ const figures = (value: number, count: number): string => {
   return value.toFixed(Math.min(digits, 3)).replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '')
 }
 
-/** A mass, kg and lb. @example massText(5.5) is '5.5 kg (12.1 lb)' */
+/**
+ * A mass, kg and lb.
+ * @example massText(5.5) // '5.5 kg (12.1 lb)'
+ */
 export const massText = (kilograms: number): string => `${figures(kilograms, 3)} kg (${figures(kilograms / POUND, 3)} lb)`
 
-/** A mass nothing may be heavier than: both numbers rounded down to a tenth. @example massLimitText(13.58) is '13.5 kg (29.9 lb)' */
+/**
+ * A mass nothing may be heavier than: both numbers rounded down to a tenth.
+ * @example massLimitText(13.58) // '13.5 kg (29.9 lb)'
+ */
 export const massLimitText = (kilograms: number): string => {
   const down = (value: number): string => (Math.floor(value * 10 + 1e-9) / 10).toFixed(1)
   return `${down(kilograms)} kg (${down(kilograms / POUND)} lb)`
 }
 
-/** A mass that must at least be reached: both numbers rounded up to a tenth. @example massLeastText(12.04) is '12.1 kg (26.6 lb)' */
+/**
+ * A mass that must at least be reached: both numbers rounded up to a tenth.
+ * @example massLeastText(12.04) // '12.1 kg (26.6 lb)'
+ */
 export const massLeastText = (kilograms: number): string => {
   const up = (value: number): string => String(Math.ceil(value * 10 - 1e-9) / 10)
   return `${up(kilograms)} kg (${up(kilograms / POUND)} lb)`
 }
 
-/** A force as the mass that would pull as hard. */
+/**
+ * A force, N, as the mass that would pull as hard.
+ * @example forceText(98.0665) // '10 kg (22 lb)'
+ */
 export const forceText = (newtons: number): string => massText(newtons / STANDARD_GRAVITY)
 
 /** Length from which metres, and feet, are easier to picture. */
 const METRES_FROM = 1.5
 
-/** A length in the metric unit a maker would use for its size, and in inches as on a tape. @example lengthText(0.1318) is '132 mm (5 3/16 in)' */
+/**
+ * A length in the metric unit a maker would use for its size, and in inches as on a tape.
+ * @example lengthText(0.1318) // '132 mm (5 3/16 in)'
+ */
 export function lengthText(length: number): string {
   const inches = Math.abs(length) >= METRES_FROM ? formatFeetInches : formatInches
   return `${metricText(length)} (${inches(metres(length), 16)})`
@@ -43,10 +58,16 @@ function metricText(length: number): string {
   return `${figures(length * 1000, 3)} mm`
 }
 
-/** A share in whole per cent, rounded up so that it never looks better than it is. */
+/**
+ * A share in whole per cent, rounded up so that it never looks better than it is.
+ * @example percentText(0.6201) // '63 %'
+ */
 export const percentText = (share: number): string => `${Math.ceil(share * 100 - 1e-9)} %`
 
-/** A time in the largest unit that keeps it readable. */
+/**
+ * A time, s, in the largest unit that keeps it readable.
+ * @example timeText(5400) // '1.5 hours'
+ */
 export function timeText(seconds: number): string {
   const units: readonly (readonly [number, string])[] = [[31557600, 'year'], [86400, 'day'], [3600, 'hour'], [60, 'minute'], [1, 'second']]
   const [size, name] = units.find(([length]) => seconds >= length * 0.999) ?? [1, 'second']
@@ -54,5 +75,8 @@ export function timeText(seconds: number): string {
   return `${count} ${name}${count === '1' ? '' : 's'}`
 }
 
-/** A plain number with up to three figures. */
+/**
+ * A plain number with up to three figures.
+ * @example numberText(0.08714) // '0.087'
+ */
 export const numberText = (value: number): string => figures(value, 3)

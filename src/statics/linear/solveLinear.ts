@@ -20,7 +20,7 @@ export type LinearOutcome =
  * particular load; that must not pass as a solution, hence the pivot test.
  *
  * @param M square, row by row
- * @example x + 2 y = 5, 3 x + 4 y = 11 -> [1, 2]
+ * @example solveLinear([[1, 2], [3, 4]], [5, 11]).x // [1, 2]
  */
 export function solveLinear(M: readonly (readonly number[])[], b: readonly number[]): LinearOutcome {
   const n = b.length

@@ -10,7 +10,7 @@ let work = new Float64Array(36)
  * @param n size of the matrix
  * @param M row by row, n x n, left unchanged; its upper triangle is read
  * @returns n eigenvalues in rising order; NaN in, NaN out
- * @example of the 2 x 2 matrix 2 1 | 1 2: [1, 3]
+ * @example symmetricEigenvalues(2, Float64Array.of(2, 1, 1, 2)) // [1, 3]
  */
 export function symmetricEigenvalues(n: number, M: Float64Array): number[] {
   if (work.length < n * n) work = new Float64Array(n * n)
