@@ -25,7 +25,10 @@ export interface CheckResult {
   readonly findings: readonly Finding[]
 }
 
-/** Second stage of a check: every link of the load path, and the whole. */
+/**
+ * Second stage of a check: every link of the load path, and the whole. Findings on the whole:
+ * REDUNDANCY_STRAND and REDUNDANCY_LEG always, WEIGHED_STATE_ASSUMED where a weight came without its state.
+ */
 export function assess(solved: Solved): CheckResult {
   const { answers, assumed } = solved.hanger
   const links = temperBeneath(solved, linksOf(solved))
@@ -65,7 +68,11 @@ function temperBeneath(solved: Solved, links: readonly LinkResult[]): readonly L
 /** Checks a hanger: solve, then assess. Pure: the same hanger gives the same result. */
 export const checkHanger = (hanger: Hanger): CheckResult => assess(solve(hanger))
 
-/** The link that decides among results: the worst verdict, then the largest utilisation; a known one before an unknown one. */
+/**
+ * The link that decides among results: the worst verdict, then the largest utilisation; a known one
+ * before an unknown one, the first of equals; null among none.
+ * @example governingOf([]) // null
+ */
 export function governingOf(links: readonly LinkResult[]): LinkResult | null {
   const decides = (l: LinkResult, over: LinkResult): boolean =>
     (l.verdict === over.verdict ? (l.utilisation ?? -1) > (over.utilisation ?? -1) : isWorse(l.verdict, over.verdict))

@@ -16,7 +16,10 @@ export interface CordStrength {
 
 const newton = (value: number, basis: Basis, source: string): Capacity => ({ value, unit: 'N', basis, source })
 
-/** Breaking force of the cord, best basis first: rated; grams per metre times tenacity; diameter only. */
+/**
+ * Breaking force of one strand, N, best basis first: rated; grams per metre times tenacity; diameter
+ * only (CORD_BY_DIAMETER); else none (CORD_UNKNOWN).
+ */
 export function cordStrength(answers: Answers): CordStrength {
   const rated = answers['cord.rated']
   if (rated !== null) return { capacity: newton(rated, 'your own', 'rated breaking force of the cord'), grade: 'rated', findings: [], terms: [] }

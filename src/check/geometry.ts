@@ -19,6 +19,7 @@ export interface HangerGeometry {
 /**
  * Geometry of a hanger with legs from one point to one gathering knot: strand length from the leg
  * length and the cradle, or from the whole length less ring, knot and fringe; then the taut path.
+ * Strands too short for the pot are an answer (`path.ok` false, LEG_TOO_SHORT of the leg).
  */
 export function hangerGeometry(answers: Answers): HangerGeometry {
   const knot = answers['gathering.wraps'] * (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value)

@@ -8,6 +8,7 @@ import { verdictFor, worse, type Verdict } from './verdict'
 /** Links of the load path from the building down; the order is that of the ladder. */
 export const LINKS = ['fixing', 'hook', 'hookShank', 'ring', 'leg', 'seat', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'load'] as const
 export type LinkCode = (typeof LINKS)[number]
+/** Who answers for a link: the maker of the hanger, or the place it hangs in. */
 export type Side = 'hanger' | 'place'
 
 /** Parts within a link that are told apart: a section of the leg, a route of a calculation. */
@@ -17,6 +18,7 @@ export const PARTS = [
 ] as const
 export type Part = (typeof PARTS)[number]
 
+/** A force or, where a seat or a slip is judged, a length. */
 export interface Quantity {
   readonly value: number
   readonly unit: 'N' | 'm'
@@ -81,10 +83,12 @@ export const FACTOR_SYMBOL: Readonly<Record<FactorCode, string>> = {
   scatter: 'k_5',
 }
 
+/** A catalogue value as a factor on a capacity. */
 export const factor = (code: FactorCode, v: Value): Factor => ({ code, value: v.value, basis: v.basis, source: v.source })
 /** A reserve as the factor it enters with. */
 export const reserve = (v: Value): Factor => ({ code: 'reserve', value: 1 / v.value, basis: v.basis, source: v.source })
 
+/** What a link brings to be judged: `assessLink` makes the result of it. */
 export interface Evidence {
   readonly link: LinkCode
   readonly part: Part
@@ -107,7 +111,8 @@ const SUM = 'worked sum'
 /**
  * Compares a demand with what a link may carry: allowable = capacity x product of factors,
  * utilisation = demand / allowable, verdict by the grade's limit. Without demand or capacity the
- * verdict is "not enough known" at best.
+ * verdict is "not enough known" at best. An overall factor below the least adds LOW_OVERALL_FACTOR and
+ * leaves "just holds" at best.
  */
 export function assessLink(evidence: Evidence): LinkResult {
   const { link, part, case: loadCase, demand, capacity, factors, grade, overallFactor } = evidence

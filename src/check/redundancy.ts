@@ -11,6 +11,12 @@ export interface Redundancy {
   readonly strand: Outcome
 }
 
+/**
+ * What a hanger does when one leg or one strand parts, just watered, with the reserve of an accident:
+ * a leg that goes leaves the pot hanging level, tipping, or falling, where the others can bear neither
+ * the load nor its jolt; a strand whose leg cannot do without it takes the leg along. `unknown` where
+ * the cord's strength is not known or the sling was not solved.
+ */
 export function redundancy(solved: Solved): Redundancy {
   const { slings } = solved
   if (slings === null) return { leg: 'unknown', strand: 'unknown' }

@@ -15,7 +15,10 @@ export interface Section {
 
 const section = (part: Part, strands: number, efficiency: Value): Section => ({ part, strands, efficiency, effective: strands * efficiency.value })
 
-/** Efficiency of a cord bent over a bar, by bar over cord diameter; linear between the catalogue's points. */
+/**
+ * Efficiency of a cord bent over a bar, by bar over cord diameter; linear between the catalogue's points.
+ * @example bendEfficiency(1.5).value // 0.625
+ */
 export function bendEfficiency(ratio: number): Value {
   const { points, basis, source } = BEND
   const first = points[0] as readonly [number, number]
@@ -43,7 +46,10 @@ export function legSections(answers: Answers, parted: number): readonly Section[
   return answers['make.joined'] === 'yes' ? [top, run, section('tiedStrands', left(carrying), TIED_STRAND)] : [top, run]
 }
 
-/** Strands that carry in a leg's run: all of a plain one; of a knotted one the filler cords, whole strands only. */
+/**
+ * Strands that carry in a leg's run: all of a plain one; of a knotted one the filler cords, whole strands only.
+ * @example carryingStrands({ 'make.build': 'sinnet', 'make.strands': 5 }) // 2
+ */
 export function carryingStrands(answers: Pick<Answers, 'make.build' | 'make.strands'>): number {
   const strands = answers['make.strands']
   return answers['make.build'] === 'plain' ? strands : Math.max(1, Math.floor(strands * FILLER_SHARE.value))
@@ -58,6 +64,6 @@ function thickestCord(answers: Answers): number {
 /** The turn from the base into the wraps of the gathering knot: all strands of the leg pass it. */
 export const wrapSection = (answers: Answers): Section => section('turn', answers['make.strands'], TURN_INTO_WRAPS)
 
-/** The section with the fewest effective strands. */
+/** The section with the fewest effective strands; the first of equals. */
 export const weakestSection = (sections: readonly Section[]): Section =>
   sections.reduce((weakest, s) => (s.effective < weakest.effective ? s : weakest))

@@ -20,7 +20,7 @@ export interface BatteryInput {
   readonly tolerance: number
 }
 
-/** The sling of equal legs from one point on the axis, with changes to each leg's length. */
+/** The sling of equal legs from one point on the axis: EA of a leg, N; centre of gravity, pot frame, m; how much longer each leg is, m. */
 export function slingInput(input: BatteryInput, stiffness: number, centre: Vec3, longer: readonly number[]): SlingInput {
   const { legs, path } = input
   const angle = (i: number): number => (2 * Math.PI * i) / legs

@@ -17,12 +17,16 @@ import { carryingStrands } from './sections'
 import { slingInput, solveBattery, tensionsOf, troubleOf, type BatteryInput } from './slingBattery'
 import type { CaseLoad, CaseSling, Solved } from './solved'
 
-/** Axial stiffness of a leg at its first load: its carrying strands side by side. */
+/** Axial stiffness EA of a leg at its first load, N: its carrying strands side by side. */
 export function legStiffness(answers: Answers): number {
   return carryingStrands(answers) * strandStiffness(answers)
 }
 
-/** First stage of a check: masses, geometry and the sling in every load case. Pure; no input is changed. */
+/**
+ * First stage of a check: masses, geometry and the sling in every load case. Where the strands do not
+ * reach round the pot there is no sling (`slings` null), and the loads are told all the same. A leg
+ * that goes at once jolts the others by at most T0 + 2 (T' - T0).
+ */
 export function solve(hanger: Hanger): Solved {
   const { answers } = hanger
   const potted = pottedMass(answers)
@@ -83,7 +87,7 @@ function solveCases(battery: (code: CaseCode) => BatteryInput): Record<CaseCode,
     ...intact,
     strandParted: intact.watered,
     legParted: parted,
-    // Linear bound on the jolt of a leg that goes at once: T0 + 2 (T' - T0).
+    // Linear bound on the jolt: T0 + 2 (T' - T0).
     legPartedSudden: parted.tension === null || intact.watered.tension === null ? parted : { ...parted, tension: intact.watered.tension + 2 * Math.max(0, parted.tension - intact.watered.tension) },
   }
 }

@@ -1,6 +1,6 @@
 import { RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../catalogue/reserves'
 import { LEAST_TEST_TIME, MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../catalogue/testHang'
-import type { CaseCode } from '../load/loadCases'
+import { CASES_AT_REST, type CaseCode } from '../load/loadCases'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import type { Finding } from './finding'
 import { factor, reserve, type Capacity, type Factor, type Term } from './linkResult'
@@ -35,7 +35,7 @@ export function byTestHang(solved: Solved, code: CaseCode): TestedEvidence {
   const capacity = mass * STANDARD_GRAVITY
   const pulled = load.potted * STANDARD_GRAVITY * load.factor
   const reserveOf = load.case.accidental ? RESERVE_IN_ACCIDENT : RESERVE_ON_ALLOWABLE[answers['place.beneath']]
-  const atRest = ['dry', 'watered', 'flooded'].includes(code)
+  const atRest = (CASES_AT_REST as readonly CaseCode[]).includes(code)
   return {
     demand: { value: pulled, unit: 'N' },
     capacity: { value: capacity, unit: 'N', basis: 'your own', source: 'test hang' },

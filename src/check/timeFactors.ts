@@ -9,17 +9,21 @@ import { factor, reserve, type Factor, type Term } from './linkResult'
 import { entering, fromCatalogue, worked } from './term'
 
 /**
- * Strength of fibre left under a load lasting t: 1 - k log10(t / 10 s), at most 1.
- * @example cotton (k 0.088) under ten years (3.156e8 s): 0.340
+ * Strength of fibre left under a load lasting t, s: 1 - k log10(t / 10 s), at most 1 (Meredith's
+ * relation, see FIBRE_PROPERTIES). Cotton under ten years:
+ * @example fibreDuration(0.088, 3.156e8) // 0.340
  */
 export const fibreDuration = (slope: number, time: number): number => Math.min(1, 1 - slope * Math.log10(time / TEST_TIME.value))
 
-/** The factors that time, wet, weather and reserve put on a cord in a load case, with the lines that explain them. */
+/**
+ * The factors that time, wet, weather and reserve put on a cord in a load case, with the lines that
+ * explain them. `underHole`: cord that a drain hole may drip on; only a pot known to have none spares it.
+ */
 export function cordFactors(answers: Answers, loadCase: LoadCase, underHole: boolean): { readonly factors: readonly Factor[]; readonly terms: readonly Term[] } {
   const fibre = FIBRE_PROPERTIES[answers['cord.fibre']]
   const ageing = strengthAfter(fibre.natural, answers['place.exposure'], answers['place.life'])
   const duration = fibreDuration(fibre.duration.value, loadCase.time)
-  const reserveOf: Value = loadCase.accidental ? RESERVE_IN_ACCIDENT : RESERVE[answers['place.beneath']]
+  const reserveOf = strengthReserve(answers, loadCase)
   const factors: Factor[] = []
   if (loadCase.wet) factors.push(factor('wet', fibre.wet))
   factors.push(factor('ageing', ageing))
@@ -32,8 +36,7 @@ export function cordFactors(answers: Answers, loadCase: LoadCase, underHole: boo
       entering('loadTime', 't', loadCase.time, 's', 'common practice', 'time under this load over the service life'),
       fromCatalogue('testTime', 't_0', TEST_TIME),
       worked('duration', 'k_dur', duration, '1', 'min(1, 1 - k_t * log10(t / t_0))', fibre.duration.source),
-      fromCatalogue('reserveOf', 'gamma', reserveOf),
-      worked('reserve', 'k_res', 1 / reserveOf.value, '1', '1 / gamma', reserveOf.source),
+      ...reserveTerms(reserveOf),
     ],
   }
 }

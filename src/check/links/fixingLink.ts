@@ -3,7 +3,7 @@ import {
 } from '../../catalogue/timber'
 import { value, type Value } from '../../catalogue/basis'
 import { PROOF_PULL, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE, RESERVE_ON_UNPROVED_SCREW } from '../../catalogue/reserves'
-import type { CaseCode, LoadCase } from '../../load/loadCases'
+import { CASES_WHOLE, type CaseCode, type LoadCase } from '../../load/loadCases'
 import type { Finding } from '../finding'
 import { assessLink, factor, reserve, type Evidence, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
@@ -14,16 +14,17 @@ import { temperAssumed } from './assumedPart'
 import { ratedFactors } from './ringLink'
 import { weightTerms } from './weightTerms'
 
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
-
 /**
  * What holds the hook in the building: a wood screw (or screw hook) in the side grain of a joist by
- * both published routes, or a packet rating; otherwise refused or not known, saying what would settle it.
+ * both published routes (USDA Wood Handbook on the strength, National Design Specification on the
+ * allowable), or a packet rating; otherwise refused or not known, saying what would settle it:
+ * PLASTERBOARD_REFUSED, SUBSTRATE_UNKNOWN, MASONRY_NEEDS_RATING, PENETRATION_TOO_SHORT, PULL_IN_PLACE.
+ * Straight pull out, N; side pull is the shank's.
  */
 export function fixingLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   const substrate = answers['place.substrate']
-  return CASES.flatMap((code) => {
+  return CASES_WHOLE.flatMap((code) => {
     if (substrate === 'plasterboard') return [withoutCapacity(solved, code, { code: 'PLASTERBOARD_REFUSED' }, 'fails')]
     if (substrate === 'unknown') return [withoutCapacity(solved, code, { code: 'SUBSTRATE_UNKNOWN' }, 'not enough known')]
     if (answers['fixing.rated'] !== null) return [rated(solved, code, answers['fixing.rated'])]
@@ -65,7 +66,11 @@ function screw(solved: Solved): { readonly diameter: number; readonly terms: rea
   }
 }
 
-/** Timber's strength left under a load lasting t: (18.3 + 108.4 t^-0.0464) / 100, at most 1. */
+/**
+ * Timber's strength left under a load lasting t, s: (18.3 + 108.4 t^-0.0464) / 100, at most 1 (Madison
+ * curve). Under ten years:
+ * @example timberDuration(3.156e8) // 0.620
+ */
 export const timberDuration = (time: number): number => Math.min(1, TIMBER_DURATION.a + TIMBER_DURATION.b * time ** -TIMBER_DURATION.n)
 
 function ultimateRoute(solved: Solved, code: CaseCode): LinkResult {
@@ -93,7 +98,7 @@ function ultimateRoute(solved: Solved, code: CaseCode): LinkResult {
   })
 }
 
-/** Load duration factor on an allowable value: a hung plant is permanent, a jolt is not. */
+/** Load duration factor on an allowable value in timber: a hung plant is permanent, a jolt is not (National Design Specification, table 2.3.2). */
 export function allowableDuration(loadCase: LoadCase): Value {
   if (['dry', 'watered'].includes(loadCase.code)) return PERMANENT_IN_TIMBER
   const step = ALLOWABLE_DURATION.steps.find(([longest]) => loadCase.time <= longest)

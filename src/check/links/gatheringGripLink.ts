@@ -3,7 +3,7 @@ import { DROP_HEIGHT } from '../../catalogue/jolts'
 import { MOST_DROP_SLIP, WRAP_RELAXATION, WRAP_TENSION } from '../../catalogue/knots'
 import { RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
 import { TEST_SHARE_AT_REST } from '../../catalogue/testHang'
-import type { CaseCode } from '../../load/loadCases'
+import { CASES_AT_REST, type CaseCode } from '../../load/loadCases'
 import { newtons, radians, STANDARD_GRAVITY } from '../../quantity/si'
 import { afterTurn, wrapGrip } from '../../statics/friction'
 import type { Finding } from '../finding'
@@ -13,12 +13,14 @@ import { entering, fromCatalogue, worked } from '../term'
 import { byTestHang, testHangFaults } from '../testHang'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown']
+const CASES = [...CASES_AT_REST, 'bump', 'setDown'] as const satisfies readonly CaseCode[]
+
 
 /**
  * The grip of the gathering knot's wraps on the strands that want to slip up and out. With a good
  * test hang the test mass decides; without one the model 2 pi mu n t, never better than "just holds".
- * A knot that is dropped slips and stops instead of breaking: there the slip is judged.
+ * A knot that is dropped slips and stops instead of breaking: there the slip is judged, m, elsewhere
+ * the pull that reaches the wraps, N. Findings: GRIP_UNTESTED, and why a test hang does not count.
  */
 export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
   const faults = testHangFaults(solved, true)
@@ -36,7 +38,7 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
 
 /** What to hang to settle it: twice the heaviest state, times the reserve on what was tested. */
 function untested(solved: Solved): Finding {
-  const heaviest = Math.max(...(['dry', 'watered', 'flooded'] as const).map((state) => solved.loads[state].potted))
+  const heaviest = Math.max(...CASES_AT_REST.map((state) => solved.loads[state].potted))
   return { code: 'GRIP_UNTESTED', testMass: (heaviest / TEST_SHARE_AT_REST.value) * RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']].value }
 }
 

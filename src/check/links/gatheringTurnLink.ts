@@ -1,4 +1,4 @@
-import type { CaseCode } from '../../load/loadCases'
+import { CASES_WHOLE } from '../../load/loadCases'
 import { cordStrength } from '../cordStrength'
 import { assessLink, type LinkResult } from '../linkResult'
 import { wrapSection } from '../sections'
@@ -6,8 +6,6 @@ import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { cordFactors } from '../timeFactors'
 import { demandTerms } from './legLink'
-
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
 
 /**
  * The strands of a leg where they turn from under the base into the wraps of the gathering knot. No
@@ -18,7 +16,7 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
   const cord = cordStrength(answers)
   const section = wrapSection(answers)
   const watered = solved.slings?.watered.tension ?? null
-  return CASES.map((code) => {
+  return CASES_WHOLE.map((code) => {
     const tension = solved.slings?.[code].tension ?? null
     const time = cordFactors(answers, solved.loads[code].case, true)
     return assessLink({

@@ -1,6 +1,6 @@
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { peopleBeneath } from '../../catalogue/reserves'
-import type { CaseCode } from '../../load/loadCases'
+import { CASES_WHOLE } from '../../load/loadCases'
 import { pascals } from '../../quantity/si'
 import { closedRingLoad, openHookLoad, plasticMoment } from '../../statics/wire'
 import type { Finding } from '../finding'
@@ -12,11 +12,10 @@ import { temperAssumed } from './assumedPart'
 import { ratedFactors, wireTerms } from './ringLink'
 import { weightTerms } from './weightTerms'
 
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
-
 /**
  * The hook's bowl: rated, or open wire by a plastic hinge opposite its mouth, or a closed eye by ring
- * collapse. Over people an open hook is refused: a bump may lift the ring out.
+ * collapse; straight pull, N. Over people an open hook is refused: a bump may lift the ring out
+ * (HOOK_OPEN_OVER_PEOPLE).
  */
 export function hookLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
@@ -24,7 +23,7 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
   const refused = open && peopleBeneath(answers['place.beneath'])
   const findings: readonly Finding[] = refused ? [{ code: 'HOOK_OPEN_OVER_PEOPLE' }] : []
   // An open hook that is refused is refused whatever its wire.
-  return temperAssumed(solved, refused || answers['hook.rated'] !== null ? ['hook.kind'] : ['hook.kind', 'hook.wire'], CASES.map((code) => {
+  return temperAssumed(solved, refused || answers['hook.rated'] !== null ? ['hook.kind'] : ['hook.kind', 'hook.wire'], CASES_WHOLE.map((code) => {
     const load = solved.loads[code]
     const base = { link: 'hook', side: 'place', case: code, demand: { value: load.weight, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const
     const rated = answers['hook.rated']

@@ -9,8 +9,9 @@ import { reserveTerms, strengthReserve } from '../timeFactors'
 import { temperAssumed } from './assumedPart'
 
 /**
- * The hook's shank where it leaves the ceiling, bent by the side pull at the end of a swing. A rated
- * hook is bent too: its rating is for a straight pull.
+ * The hook's shank where it leaves the ceiling, bent by the side pull W sin a cos a at the end of a
+ * swing: capacity Mp over the lever to the bowl, N. A rated hook is bent too: its rating is for a
+ * straight pull. No result where the bowl sits at the ceiling.
  */
 export function hookShankLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger

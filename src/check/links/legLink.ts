@@ -2,7 +2,7 @@ import { outdoorLossKnown, SEASON } from '../../catalogue/ageing'
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
 import { COUNTED_LEGS, REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
 import { peopleBeneath } from '../../catalogue/reserves'
-import type { CaseCode } from '../../load/loadCases'
+import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
 import { STANDARD_GRAVITY } from '../../quantity/si'
 import { cordStrength } from '../cordStrength'
 import type { Finding } from '../finding'
@@ -14,14 +14,14 @@ import { entering, fromCatalogue, worked } from '../term'
 import { cordFactors } from '../timeFactors'
 import { worse, type Verdict } from '../verdict'
 
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
-
 /**
  * One leg from the ring to the pot: the worst leg's tension against its weakest section, new strength
- * reduced by wet, ageing, duration and reserve.
+ * reduced by wet, ageing, duration and reserve. Findings: of the cord (CORD_UNKNOWN,
+ * CORD_BY_DIAMETER), its length and angle (LEG_TOO_SHORT, LEG_ANGLE_WIDE, LEG_ANGLE_REFUSED), the sling
+ * (SLING_…, NEARLY_SLACK), natural or unknown cord outdoors, and STRAND_PARTS_AND_FALLS over people.
  */
 export function legLink(solved: Solved): readonly LinkResult[] {
-  return [...CASES.map((code) => legInCase(solved, code, 0)), ...strandParted(solved)]
+  return [...CASES_WHOLE.map((code) => legInCase(solved, code, 0)), ...strandParted(solved)]
 }
 
 /**
@@ -82,7 +82,7 @@ function sectionTerms(strandsPerLeg: number, section: Section): readonly Term[] 
   ]
 }
 
-/** How the tension in the worst leg came about. */
+/** How the tension in the worst leg came about: weight, the solved sling, the standards' floor W / (min(m, 3) cos b). */
 export function demandTerms(solved: Solved, code: CaseCode): readonly Term[] {
   const load = solved.loads[code]
   const sling = solved.slings?.[code]

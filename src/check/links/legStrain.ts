@@ -3,7 +3,7 @@ import type { CaseCode } from '../../load/loadCases'
 import { legStiffness } from '../solve'
 import type { Solved } from '../solved'
 
-/** Strain of the legs as drawn, half as stiff as reckoned: the soft side for the seat. */
+/** Strain of the legs as drawn, softer than reckoned (SOFT_LEGS), for the seat: stretched legs let a pot tip sooner. 0 where the sling was not solved. */
 export function legStrain(solved: Solved, code: CaseCode): number {
   const sling = solved.slings?.[code]
   if (!sling || sling.sum === null) return 0

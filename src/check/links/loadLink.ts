@@ -17,7 +17,11 @@ function needed(solved: Solved): readonly FieldPath[] {
   })
 }
 
-/** The load itself: not a part that breaks, but without a pot, a hanger or an essential answer nothing is certain. */
+/**
+ * The load itself: not a part that breaks, but without a pot, a hanger or an essential answer nothing
+ * is certain. One result with its findings (NO_POT_YET, NO_HANGER_YET, ANSWER_NEEDED, WEIGHED_TOO_LIGHT,
+ * WIND_NOT_RECKONED), none where all is said.
+ */
 export function loadLink(solved: Solved): readonly LinkResult[] {
   const { answers, assumed } = solved.hanger
   const findings: Finding[] = []

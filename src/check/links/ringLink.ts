@@ -1,7 +1,7 @@
 import { MOMENT } from '../../catalogue/duration'
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { RATED_FOR_A_MOMENT, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
-import type { CaseCode } from '../../load/loadCases'
+import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
 import { pascals } from '../../quantity/si'
 import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wire'
 import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } from '../linkResult'
@@ -12,13 +12,15 @@ import { reserveTerms, strengthReserve } from '../timeFactors'
 import { temperAssumed } from './assumedPart'
 import { weightTerms } from './weightTerms'
 
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
-
-/** The ring the legs hang from: rated, or a closed metal ring by plastic collapse. Wooden rings are not known until test-hung. */
+/**
+ * The ring the legs hang from, under the whole weight, N: rated, or a closed metal ring by plastic
+ * collapse (RING_MAY_OPEN from its first yield on). Wooden rings are not known until test-hung
+ * (RING_UNRATED). No results where the legs are bunched on the hook.
+ */
 export function ringLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   if (answers['make.top'] !== 'ring') return []
-  return temperAssumed(solved, answers['ring.rated'] === null ? ['ring.wire'] : [], CASES.map((code) => {
+  return temperAssumed(solved, answers['ring.rated'] === null ? ['ring.wire'] : [], CASES_WHOLE.map((code) => {
     const load = solved.loads[code]
     const demand = { value: load.weight, unit: 'N' } as const
     const rated = answers['ring.rated']
@@ -68,7 +70,7 @@ export function ratedFactors(solved: Solved, code: CaseCode): { readonly factors
   return { factors, terms: reserveTerms(reserveOf) }
 }
 
-/** Lines for round wire bent plastically. */
+/** Lines for round wire bent plastically: wire and width in m, moment in N m. */
 export function wireTerms(symbol: string, wire: number, inside: number, yieldTerm: Term, moment: number): readonly Term[] {
   return [
     entering('wire', symbol, wire, 'm', 'your own', 'diameter of the wire'),

@@ -1,8 +1,8 @@
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
 import { CENTRE_MARGIN, LEAST_OFFSET } from '../../catalogue/seat'
-import type { CaseCode } from '../../load/loadCases'
+import { CASES_AT_REST, type CaseCode } from '../../load/loadCases'
 import { metres } from '../../quantity/si'
-import { lockedSeatLimit, noSlipOffset, slidingSeatLimit } from '../../statics/seat'
+import { lockedSeatLimit, noSlipOffset, slidingRatio, slidingSeatLimit } from '../../statics/seat'
 import type { TautPath } from '../../statics/tautPath'
 import type { Finding } from '../finding'
 import { assessLink, type Evidence, type LinkResult, type Term } from '../linkResult'
@@ -12,24 +12,25 @@ import type { Verdict } from '../verdict'
 import { temperAssumed } from './assumedPart'
 import { legStrain } from './legStrain'
 
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded']
 const SLIDING = 'energy of a pot on strands that slide without friction'
 
 /**
  * Whether the pot can tip out of its seat. Where the cradle's first knots lock the strands on the
  * pot's side they count as fixed to it; else its centre of gravity must stay below the sliding limit;
  * above that only friction holds it, at best "just". The pinned sling must stay upright with a margin
- * in any case.
+ * in any case. Demand and capacity are heights above the base, m, or offsets from the axis where
+ * friction decides. Findings: SEAT_LOCKED, SEAT_ON_FRICTION, SEAT_SLIDES, SEAT_TOPPLES,
+ * CRADLE_UNDER_BASE, CRADLE_ABOVE_RIM. No results where the strands do not reach round the pot.
  */
 export function seatLink(solved: Solved): readonly LinkResult[] {
   const { path } = solved.geometry
   if (!path.ok) return []
   if (locks(solved)) {
-    const locked = CASES.map((code) => assessLink(byLockedStrands(solved, code, path)))
+    const locked = CASES_AT_REST.map((code) => assessLink(byLockedStrands(solved, code, path)))
     // Nothing holds a pot better than locked strands: what tips with them tips in any other cradle.
     return locked.flatMap((l) => (l.verdict === 'fails' ? [l] : temperAssumed(solved, ['cradle.kind', 'cradle.first'], [l])))
   }
-  return CASES.map((code) => {
+  return CASES_AT_REST.map((code) => {
     const sliding = assessLink(bySliding(solved, code, path))
     return sliding.utilisation !== null && sliding.utilisation <= 1 ? sliding : assessLink(byFriction(solved, code, path))
   })
@@ -100,7 +101,7 @@ function bySliding(solved: Solved, code: CaseCode, path: TautPath): Evidence {
   const a = path.leave.r
   const b = path.knotToBaseEdge
   const limit = slidingSeatLimit({ leaveRadius: metres(a), baseRadius: b, free: path.free, rise: metres(rise) })
-  const q = (a * a) / (2 * path.free * b) - (a * a) / (2 * path.free * path.free)
+  const q = slidingRatio({ leaveRadius: metres(a), baseRadius: b, free: path.free })
   return {
     ...base(solved, code, []),
     part: 'sliding',

@@ -1,5 +1,5 @@
 import { PLAIN_STRAND } from '../../catalogue/knots'
-import type { CaseCode } from '../../load/loadCases'
+import { CASES_WHOLE } from '../../load/loadCases'
 import { newtons } from '../../quantity/si'
 import { splayHoop } from '../../statics/friction'
 import { cordStrength } from '../cordStrength'
@@ -7,8 +7,6 @@ import { factor, assessLink, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, worked } from '../term'
 import { cordFactors } from '../timeFactors'
-
-const CASES: readonly CaseCode[] = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop']
 
 /**
  * The top wrap of the gathering knot, which holds all the legs together where they splay: hoop
@@ -18,7 +16,7 @@ export function wrapHoopLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   const cord = cordStrength(answers)
   const watered = solved.slings?.watered.sum ?? null
-  return CASES.map((code) => {
+  return CASES_WHOLE.map((code) => {
     const pull = solved.slings?.[code].sum ?? null
     const hoop = pull === null ? null : splayHoop(1, newtons(pull))
     const time = cordFactors(answers, solved.loads[code].case, true)
