@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { FIELD_PATHS, FIELD_WORDS, fieldOf, parseDocument, problemText, readField, resolveDocument, type FieldProblem, type FileProblem, type InputProblem } from '#core'
-import type { QuantityProblem, QuantityProblemCode } from '../../../src/quantity/quantityProblem'
+import type { QuantityProblem } from '../../../src/quantity/quantityProblem'
 import { documentOf } from '../hanger/hangerOf'
 import { sentenceFaultsOf } from './cleanSentence'
 
@@ -57,7 +57,7 @@ describe('what is wrong with a quantity', () => {
   })
 
   test('of a code without words is not said in silence', () => {
-    const made = { code: 'MADE_UP' as QuantityProblemCode } as QuantityProblem
+    const made = { code: 'MADE_UP' as QuantityProblem['code'] } as QuantityProblem
     expect(() => problemText({ code: 'BAD_QUANTITY', path: 'pot.rim', given: 'x', why: made, allowed })).toThrow(TypeError)
   })
 })
