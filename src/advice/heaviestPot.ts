@@ -47,20 +47,25 @@ function patchFor(document: HangerDocument): (mass: number) => Patch {
  * cannot be read.
  */
 export function heaviestPot(document: HangerDocument): HeaviestPot | null {
+  if (!isBuildKnown(document)) return null
   const patch = patchFor(document)
   const at = (mass: number): CheckResult | null => {
     const check = checkPatched(document, patch(mass))
     return check !== null && holds(check) ? check : null
   }
-  // A coarse scan first: the heaviest of its steps that holds, and the next one, which does not.
+  // A coarse scan first: from the lightest step that holds up to the first that does not. A heavier one
+  // that holds again beyond is not trusted.
   const steps: number[] = []
   for (let mass = LEAST; mass < MOST; mass *= 2) steps.push(mass)
   steps.push(MOST)
-  const found = steps.map((mass) => ({ mass, check: at(mass) })).findLast((step) => step.check !== null)
-  if (!found?.check) return null
-  let best = found.check
-  let low = found.mass
-  let high = steps[steps.indexOf(found.mass) + 1] ?? MOST
+  const checks = steps.map(at)
+  const first = checks.findIndex((check) => check !== null)
+  if (first < 0) return null
+  const beyond = checks.findIndex((check, i) => i > first && check === null)
+  const last = beyond < 0 ? steps.length - 1 : beyond - 1
+  let best = checks[last] as CheckResult
+  let low = steps[last] as number
+  let high = steps[last + 1] ?? MOST
   while (high - low > CLOSE) {
     const middle = (low + high) / 2
     const check = at(middle)
@@ -71,6 +76,14 @@ export function heaviestPot(document: HangerDocument): HeaviestPot | null {
     }
   }
   return { watered: low, patch: patch(low), check: best }
+}
+
+/** A limit may be told only of a hanger whose legs and strands were said, where nothing but its own weight pulls. */
+function isBuildKnown(document: HangerDocument): boolean {
+  const resolved = resolveDocument(document)
+  if (!resolved.ok) return false
+  const { answers, given } = resolved.hanger
+  return given.has('make.legs') && given.has('make.strands') && answers['place.exposure'] !== 'outdoors'
 }
 
 /** The hanger's own links hold, the load's open questions left aside. */

@@ -3,9 +3,10 @@ import type { CheckResult } from '../check/checkHanger'
 import type { LinkCode } from '../check/linkResult'
 import type { Patch } from '../hanger/document'
 import { formatSi } from '../quantity/formatSi'
+import { STANDARD_GRAVITY } from '../quantity/si'
 
 export const REMEDY_CODES = [
-  'drillHole', 'moreWraps', 'testHang', 'pullInPlace', 'closedEye', 'thickerHook', 'shorterHook', 'deeperScrew', 'useJoist', 'steelRing', 'thickerRing', 'replaceSooner',
+  'drillHole', 'higherRating', 'moreWraps', 'testHang', 'pullInPlace', 'closedEye', 'thickerHook', 'shorterHook', 'deeperScrew', 'useJoist', 'steelRing', 'thickerRing', 'replaceSooner',
   'lighterMix', 'lighterPot', 'smallerPot', 'netCradle', 'otherPlace', 'thickerCord', 'moreStrands', 'plainLegs', 'moreLegs', 'longerHanger', 'smallestCord',
 ] as const
 export type RemedyCode = (typeof REMEDY_CODES)[number]
@@ -35,10 +36,10 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
     patches: ({ solved: { hanger: { answers } } }) => [4, 8, 12].map((more) => ({ 'gathering.wraps': String(Math.min(40, answers['gathering.wraps'] + more)) })),
   },
   {
-    code: 'testHang', helps: ['gatheringGrip'], plannedOnly: false, cost: 1,
+    code: 'testHang', helps: ['gatheringGrip', 'ring'], plannedOnly: false, cost: 1,
     patches: ({ links, solved: { geometry: { path } } }) => {
-      const untested = links.flatMap((l) => l.findings).find((f) => f.code === 'GRIP_UNTESTED')
-      return untested && path.ok ? [1, 1.25, 1.5].map((more) => ({ 'testHang.mass': kgUp(untested.testMass * more), 'testHang.time': '24 h', 'testHang.slip': '1 mm' })) : []
+      const asked = links.flatMap((l) => l.findings).flatMap((f) => (f.code === 'GRIP_UNTESTED' || f.code === 'RING_UNRATED' ? [f.testMass] : []))
+      return asked.length > 0 && path.ok ? [1, 1.25, 1.5].map((more) => ({ 'testHang.mass': kgUp(Math.max(...asked) * more), 'testHang.time': '24 h', 'testHang.slip': '1 mm' })) : []
     },
   },
   {
@@ -48,7 +49,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
       return unproved ? [{ 'fixing.proof': kgUp(unproved.mass) }] : []
     },
   },
-  { code: 'closedEye', helps: ['hook'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['hook.kind'] === 'open' ? [{ 'hook.kind': 'closed' }] : []) },
+  { code: 'closedEye', helps: ['hook'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['hook.kind'] === 'open' ? [{ 'hook.kind': 'latched' }, { 'hook.kind': 'closed' }] : []) },
   {
     code: 'thickerHook', helps: ['hook', 'hookShank', 'fixing'], plannedOnly: false, cost: 2,
     patches: ({ solved: { hanger: { answers } } }) =>
@@ -63,10 +64,18 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
     patches: ({ solved: { hanger: { answers } } }) => (answers['place.substrate'] === 'timber' ? [10, 20, 30, 40] : []).map((more) => ({ 'fixing.penetration': mm(answers['fixing.penetration'] + more / 1000) })),
   },
   { code: 'useJoist', helps: ['fixing'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['place.substrate'] === 'timber' ? [] : [{ 'place.substrate': 'timber' }]) },
+  {
+    code: 'higherRating', helps: ['fixing', 'hook', 'ring'], plannedOnly: false, cost: 2,
+    patches: ({ solved: { hanger: { answers } }, governing }) => {
+      const path = governing?.link === 'fixing' || governing?.link === 'ring' ? (`${governing.link}.rated` as const) : 'hook.rated'
+      const rated = answers[path]
+      return rated === null ? [] : [1.25, 1.5, 2, 3, 4].map((more): Patch => ({ [path]: `${Math.ceil((rated * more) / STANDARD_GRAVITY)} kgf` }))
+    },
+  },
   { code: 'steelRing', helps: ['ring'], plannedOnly: true, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['ring.metal'] === 'steel' ? [] : [{ 'ring.metal': 'steel' }]) },
   {
     code: 'thickerRing', helps: ['ring'], plannedOnly: true, cost: 2,
-    patches: ({ solved: { hanger: { answers } } }) => (answers['ring.rated'] === null ? [1, 2, 3, 4] : []).map((more) => ({ 'ring.wire': mm(answers['ring.wire'] + more / 1000) })),
+    patches: ({ solved: { hanger: { answers } } }) => (answers['ring.rated'] === null && answers['ring.metal'] !== 'wood' ? [1, 2, 3, 4] : []).map((more) => ({ 'ring.wire': mm(answers['ring.wire'] + more / 1000) })),
   },
   { code: 'replaceSooner', helps: CORD, plannedOnly: false, cost: 1, patches: ({ solved: { hanger: { answers } } }) => ['2 years', '1 year'].filter((_, i) => answers['place.life'] > (2 - i) * 366 * 86400).map((life) => ({ 'place.life': life })) },
   { code: 'lighterMix', helps: ALL_LOADED, plannedOnly: false, cost: 3, patches: ({ solved: { hanger: { answers } } }) => (answers['weighed.mass'] === null && answers['mix.kind'] !== 'peatPerlite' ? [{ 'mix.kind': 'peatPerlite' }] : []) },

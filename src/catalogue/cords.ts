@@ -51,7 +51,7 @@ export const FIBRE_PROPERTIES: Readonly<Record<Fibre, FibreProperties>> = {
     strainAtBreak: value(0.17, '1', 'published', 'rope elongation table: cotton 15 to 20 % at break'),
     ...natural,
   },
-  linen: { natural: true, tenacity: null, wet: memory(1, 'flax wet over dry 1.0 to 1.2'), duration: memory(0.083, MEREDITH), strainAtBreak: memory(0.03, TWINE_STRAIN), ...natural },
+  linen: { natural: true, tenacity: null, wet: memory(1, 'flax wet over dry 1.0 to 1.2'), duration: memory(0.088, `${MEREDITH}; 0.083 by some, that of cotton kept`), strainAtBreak: memory(0.03, TWINE_STRAIN), ...natural },
   hemp: {
     natural: true,
     tenacity: twisted(8.8, 'computed', 'natural-fibre rope 8.8 to 10.4 cN/tex of its own mass (manila, Cordage Institute CI 1308-96); low end'),
@@ -113,6 +113,9 @@ export const UNMEASURED_DIAMETER: Value = value(0.004, 'm', 'common practice', '
 
 /** Diameter of a rated cord of which nothing else is said, for its bends, m: the thicker, the worse it bends. */
 export const THICKEST_DIAMETER: Value = value(0.01, 'm', 'common practice', 'thicker than any cord hangers are knotted from')
+
+/** Density no cord of fibre can exceed, kg/m3. */
+export const DENSEST_CORD: Value = value(1600, 'kg/m3', 'from memory', 'solid cotton 1520 to 1550 kg/m3, flax 1540; a cord is always lighter')
 
 /** Secant stiffness EA of a strand whose breaking force is not known, N. */
 export const DEFAULT_STIFFNESS: Value = value(2900, 'N', 'computed', '4 mm cotton cord, 0.5 kN at 17 % elongation')

@@ -43,6 +43,9 @@ export const RESERVE_IN_ACCIDENT: Value = practice(1, 'an accident may use up th
 /** What a rated part may be asked for a moment, as a multiple of its rated load. */
 export const RATED_FOR_A_MOMENT: Value = value(2, '1', 'published', 'proof coil chain is proof-loaded to twice its working load limit (chain maker’s chart); rated wall fixings hold at least four times theirs (home repair tables)')
 
+/** What a rated part may be asked in an accident, as a multiple of its rated load: it may bend, not break. */
+export const RATED_IN_ACCIDENT: Value = value(3, '1', 'published', 'proof coil chain breaks at four times its working load limit (chain maker’s chart); rated wall fixings hold at least four times theirs (home repair tables); three taken')
+
 /** Pull in place that lifts the doubt about a screw, as a multiple of the load. */
 export const PROOF_PULL: Value = value(1.5, '1', 'from memory', 'BS 8539 and anchor association guidance: on-site test of at least 1.5 times the load')
 

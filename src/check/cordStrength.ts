@@ -1,5 +1,5 @@
 import type { Basis, Grade } from '../catalogue/basis'
-import { BREAK_BY_DIAMETER, DEFAULT_STIFFNESS, FIBRE_PROPERTIES } from '../catalogue/cords'
+import { BREAK_BY_DIAMETER, DEFAULT_STIFFNESS, DENSEST_CORD, FIBRE_PROPERTIES } from '../catalogue/cords'
 import type { Answers } from '../hanger/fields'
 import { cordMassPerMetre } from '../load/cordMass'
 import type { Finding } from './finding'
@@ -18,14 +18,17 @@ const newton = (value: number, basis: Basis, source: string): Capacity => ({ val
 
 /**
  * Breaking force of one strand, N, best basis first: rated; grams per metre times tenacity; diameter
- * only (CORD_BY_DIAMETER); else none (CORD_UNKNOWN).
+ * only (CORD_BY_DIAMETER; CORD_TOO_HEAVY where the grams per metre cannot be); else none (CORD_UNKNOWN).
  */
 export function cordStrength(answers: Answers): CordStrength {
   const rated = answers['cord.rated']
   if (rated !== null) return { capacity: newton(rated, 'your own', 'rated breaking force of the cord'), grade: 'rated', findings: [], terms: [] }
   const perMetre = answers['cord.linearDensity']
+  const diameter = answers['cord.diameter']
   const tenacities = FIBRE_PROPERTIES[answers['cord.fibre']].tenacity
-  if (perMetre !== null && tenacities) {
+  const most = diameter === null ? Infinity : (DENSEST_CORD.value * Math.PI * diameter * diameter) / 4
+  const tooHeavy = perMetre !== null && perMetre > most
+  if (perMetre !== null && tenacities && !tooHeavy) {
     const make = answers['cord.make']
     const tenacity = make === 'twisted' || make === 'braided' ? tenacities.tight : tenacities.loose
     const force = perMetre * tenacity.value
@@ -40,13 +43,12 @@ export function cordStrength(answers: Answers): CordStrength {
       ],
     }
   }
-  const diameter = answers['cord.diameter']
   if (diameter !== null) {
     const force = BREAK_BY_DIAMETER.value * diameter * diameter
     return {
       capacity: newton(force, BREAK_BY_DIAMETER.basis, BREAK_BY_DIAMETER.source),
       grade: 'diameter',
-      findings: [{ code: 'CORD_BY_DIAMETER', linearDensityKnown: perMetre !== null }],
+      findings: tooHeavy ? [{ code: 'CORD_TOO_HEAVY', perMetre, most }] : [{ code: 'CORD_BY_DIAMETER', linearDensityKnown: perMetre !== null }],
       terms: [
         entering('diameter', 'd', diameter, 'm', 'your own', 'measured diameter of the cord'),
         fromCatalogue('breakByDiameter', 'c_d', BREAK_BY_DIAMETER),

@@ -36,7 +36,7 @@ export type Finding =
   | { readonly code: 'TEST_HANG_TOO_SHORT'; readonly time: number; readonly least: number }
   | { readonly code: 'TEST_HANG_SLIPPED'; readonly slip: number; readonly most: number }
   | { readonly code: 'TEST_HANG_SLIP_UNSAID'; readonly most: number }
-  | { readonly code: 'RING_UNRATED' }
+  | { readonly code: 'RING_UNRATED'; readonly testMass: number }
   | { readonly code: 'RING_MAY_OPEN'; readonly force: number }
   | { readonly code: 'HOOK_OPEN_OVER_PEOPLE' }
   | { readonly code: 'SUBSTRATE_UNKNOWN' }
@@ -45,6 +45,9 @@ export type Finding =
   | { readonly code: 'PENETRATION_TOO_SHORT'; readonly given: number; readonly least: number }
   | { readonly code: 'PULL_IN_PLACE'; readonly mass: number }
   | { readonly code: 'STRAND_PARTS_AND_FALLS' }
+  | { readonly code: 'STRAND_PARTS_UNKNOWN' }
+  | { readonly code: 'CORD_TOO_HEAVY'; readonly perMetre: number; readonly most: number }
+  | { readonly code: 'JUTE_DAMP' }
   | { readonly code: 'REDUNDANCY_LEG'; readonly outcome: Outcome }
   | { readonly code: 'REDUNDANCY_STRAND'; readonly outcome: Outcome }
   | { readonly code: 'UNKNOWN_KEYS'; readonly names: readonly string[] }

@@ -77,7 +77,7 @@ export const FIELDS = {
   'ring.metal': choice([...METALS, 'wood'], 'steel', 'a welded steel ring', LATER),
   'ring.wire': quantity('length', 1 * mm, 40 * mm, is(4 * mm, 'mm', 'common practice', 'ring of 4 mm wire'), LATER),
   'ring.inside': quantity('length', 8 * mm, 300 * mm, is(40 * mm, 'mm', 'common practice', 'ring 40 mm wide inside'), LATER),
-  'hook.kind': choice(['open', 'closed'], 'open', SAFE, FIRST),
+  'hook.kind': choice(['open', 'latched', 'closed'], 'open', SAFE, FIRST),
   'hook.rated': open('force', 5, 100_000, FIRST),
   'hook.metal': choice(METALS, 'steel', 'a steel screw hook', LATER),
   'hook.wire': quantity('length', 1 * mm, 40 * mm, is(4 * mm, 'mm', 'common practice', 'a screw hook of 4 mm wire'), FIRST),

@@ -43,7 +43,11 @@ export function pottedMass(answers: Answers): Readonly<Record<State, PottedState
   if (mass === null) return estimate
   const at = answers['weighed.state']
   const states = STATES.map((state): [State, PottedState] => {
-    if (state === at) return [state, { ...estimate[state], mass: massRange(mass, mass, mass), weighed: true }]
+    if (state === at) {
+      // Whatever the pot is made of, its mix alone weighs this much.
+      const mixAlone = estimate[state].components.find((c) => c.part === 'mix')?.mass.low ?? 0
+      return [state, { ...estimate[state], mass: massRange(mass, mass, mass), weighed: true, tooLight: mass < mixAlone + (answers['pot.emptyMass'] ?? 0) }]
+    }
     const water = between(estimate[at].components, estimate[state].components)
     const other = massRange(mass + water.low, mass + water.likely, mass + water.high)
     // A weighing lighter than the water the drawn pot would hold says the pot is smaller: something solid is left.

@@ -50,7 +50,7 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'ring.metal': { label: 'What the ring is made of', help: 'A welded or forged ring; an open joint counts as a hook.', choices: { steel: 'steel, welded', brass: 'brass', unknown: 'some metal', wood: 'wood' } },
   'ring.wire': { label: 'Thickness of the ring', help: 'Of its wire.', choices: {} },
   'ring.inside': { label: 'Width of the ring inside', help: 'Across the hole.', choices: {} },
-  'hook.kind': { label: 'Open hook or closed eye?', help: 'A closed eye, or a hook with a latch, cannot be lifted out of.', choices: { open: 'open hook', closed: 'closed eye or latch' } },
+  'hook.kind': { label: 'Open hook or closed eye?', help: 'A closed eye, or a hook with a latch, cannot be lifted out of.', choices: { open: 'open hook', latched: 'hook with a latch', closed: 'closed eye, welded or forged' } },
   'hook.rated': { label: 'Rated load of the hook', help: 'As on the packet, for a straight pull; in N, kN, kgf or lbf.', choices: {} },
   'hook.metal': { label: 'Metal of the hook', help: 'A magnet tells steel from brass.', choices: { steel: 'steel', brass: 'brass', unknown: 'don’t know' } },
   'hook.wire': { label: 'Thickness of the hook’s wire', help: 'Measured at the bowl.', choices: {} },

@@ -3,6 +3,7 @@ import type { RemedyCode } from '../advice/remedyKinds'
 /** What to do, for each kind of remedy; the patch says how much. */
 export const REMEDY_TEXTS: Readonly<Record<RemedyCode, string>> = {
   drillHole: 'Let water run out: use a pot with a hole',
+  higherRating: 'Use a part with a higher rating',
   moreWraps: 'Tie the gathering knot with more wraps',
   testHang: 'Test-hang it, and find the strands have not slipped',
   pullInPlace: 'Pull the fixing in place',

@@ -29,7 +29,7 @@ export function fixingLink(solved: Solved): readonly LinkResult[] {
     if (substrate === 'unknown') return [withoutCapacity(solved, code, { code: 'SUBSTRATE_UNKNOWN' }, 'not enough known')]
     if (answers['fixing.rated'] !== null) return [rated(solved, code, answers['fixing.rated'])]
     if (substrate === 'masonry') return [withoutCapacity(solved, code, { code: 'MASONRY_NEEDS_RATING' }, 'not enough known')]
-    return temperAssumed(solved, ['fixing.penetration', 'fixing.diameter'], [ultimateRoute(solved, code), allowableRoute(solved, code)])
+    return temperAssumed(solved, ['fixing.penetration', 'fixing.diameter'], solved.loads[code].case.accidental ? [ultimateRoute(solved, code)] : [ultimateRoute(solved, code), allowableRoute(solved, code)])
   })
 }
 
@@ -62,7 +62,7 @@ function screw(solved: Solved): { readonly diameter: number; readonly terms: rea
       entering('penetration', 'L', answers['fixing.penetration'], 'm', 'your own', 'thread in the timber, board not counted'),
     ],
     findings: short ? [{ code: 'PENETRATION_TOO_SHORT', given: answers['fixing.penetration'], least }] : [],
-    atLeast: short ? 'just holds' : 'holds',
+    atLeast: 'holds',
   }
 }
 

@@ -2,7 +2,7 @@ import { FIBRE_PROPERTIES } from '../../catalogue/cords'
 import { DROP_HEIGHT } from '../../catalogue/jolts'
 import { MOST_DROP_SLIP, WRAP_RELAXATION, WRAP_TENSION } from '../../catalogue/knots'
 import { RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
-import { TEST_SHARE_AT_REST } from '../../catalogue/testHang'
+import { MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../../catalogue/testHang'
 import { CASES_AT_REST, type CaseCode } from '../../load/loadCases'
 import { newtons, radians, STANDARD_GRAVITY } from '../../quantity/si'
 import { afterTurn, wrapGrip } from '../../statics/friction'
@@ -12,9 +12,9 @@ import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { byTestHang, testHangFaults } from '../testHang'
 import { reserveTerms, strengthReserve } from '../timeFactors'
+import { worse } from '../verdict'
 
 const CASES = [...CASES_AT_REST, 'bump', 'setDown'] as const satisfies readonly CaseCode[]
-
 
 /**
  * The grip of the gathering knot's wraps on the strands that want to slip up and out. With a good
@@ -27,19 +27,29 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
   const counts = faults?.length === 0
   const findings: readonly Finding[] = counts ? [] : [...(faults ?? []), untested(solved)]
   const held = CASES.map((code) => {
-    const model = byModel(solved, code, findings)
+    const model = withSlipSeen(solved, code, byModel(solved, code, findings))
     if (!counts) return model
     // A knot that held its test mass holds at least that; beyond it the model still says what it says.
     const tested = assessLink({ link: 'gatheringGrip', part: 'testHang', side: 'hanger', case: code, ...byTestHang(solved, code), grade: 'tested', overallFactor: null, atLeast: 'holds', findings: [] })
     return tested.utilisation !== null && tested.utilisation <= 1 ? tested : { ...model, findings: [...model.findings, untested(solved)] }
   })
-  return [...held, dropped(solved, counts, findings)]
+  return [...held, withSlipSeen(solved, 'drop', dropped(solved, counts, findings))]
 }
 
-/** What to hang to settle it: twice the heaviest state, times the reserve on what was tested. */
+/** A knot seen to slip is not better than the model says: not known, and failing under what it slipped with. */
+function withSlipSeen(solved: Solved, code: CaseCode, result: LinkResult): LinkResult {
+  const { answers, given } = solved.hanger
+  if (answers['testHang.mass'] === null || !given.has('testHang.slip') || answers['testHang.slip'] < MOST_TEST_SLIP.value) return result
+  const { potted, factor: jolt } = solved.loads[code]
+  return { ...result, verdict: worse(result.verdict, answers['testHang.mass'] <= potted * jolt ? 'fails' : 'not enough known') }
+}
+
+/** What to hang to settle it: twice the heaviest state, times the reserve on what was tested, and enough to stop a drop. */
 function untested(solved: Solved): Finding {
   const heaviest = Math.max(...CASES_AT_REST.map((state) => solved.loads[state].potted))
-  return { code: 'GRIP_UNTESTED', testMass: (heaviest / TEST_SHARE_AT_REST.value) * RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']].value }
+  const atRest = (heaviest / TEST_SHARE_AT_REST.value) * RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']].value
+  const { potted, hanger } = solved.loads.watered
+  return { code: 'GRIP_UNTESTED', testMass: Math.max(atRest, (potted + hanger) * (1 + DROP_HEIGHT.value / MOST_DROP_SLIP.value)) }
 }
 
 interface Model {
@@ -118,7 +128,7 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
     grade: testDecides ? 'tested' : 'model',
     overallFactor: null,
     atLeast: held !== null && !stops ? 'not enough known' : 'holds',
-    findings,
+    findings: counts && !testDecides ? [untested(solved)] : findings,
     terms: [
       ...terms,
       entering('weight', 'W', load.weight, 'N', 'computed', 'weight just watered'),

@@ -16,6 +16,7 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
   const cord = cordStrength(answers)
   const section = wrapSection(answers)
   const watered = solved.slings?.watered.tension ?? null
+  const damp = answers['cord.fibre'] === 'jute' && answers['pot.drainage'] !== 'none'
   return CASES_WHOLE.map((code) => {
     const tension = solved.slings?.[code].tension ?? null
     const time = cordFactors(answers, solved.loads[code].case, true)
@@ -29,8 +30,8 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
       factors: [{ code: 'strandsAtWraps', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }, ...time.factors],
       grade: cord.grade,
       overallFactor: cord.capacity === null || watered === null ? null : (section.strands * cord.capacity.value) / watered,
-      atLeast: 'holds',
-      findings: cord.findings,
+      atLeast: damp ? 'just holds' : 'holds',
+      findings: damp ? [...cord.findings, { code: 'JUTE_DAMP' }] : cord.findings,
       terms: [
         ...demandTerms(solved, code),
         ...cord.terms,

@@ -19,11 +19,12 @@ import { weightTerms } from './weightTerms'
  */
 export function hookLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
-  const open = answers['hook.kind'] === 'open'
-  const refused = open && peopleBeneath(answers['place.beneath'])
+  // A latch keeps the ring in and adds no strength to the bowl.
+  const bowl = answers['hook.kind'] !== 'closed'
+  const refused = answers['hook.kind'] === 'open' && peopleBeneath(answers['place.beneath'])
   const findings: readonly Finding[] = refused ? [{ code: 'HOOK_OPEN_OVER_PEOPLE' }] : []
   // An open hook that is refused is refused whatever its wire.
-  return temperAssumed(solved, refused || answers['hook.rated'] !== null ? ['hook.kind'] : ['hook.kind', 'hook.wire'], CASES_WHOLE.map((code) => {
+  return temperAssumed(solved, refused || answers['hook.rated'] !== null ? ['hook.kind'] : ['hook.kind', 'hook.wire', 'hook.inside'], CASES_WHOLE.map((code) => {
     const load = solved.loads[code]
     const base = { link: 'hook', side: 'place', case: code, demand: { value: load.weight, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const
     const rated = answers['hook.rated']
@@ -35,18 +36,18 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
     const stress = pascals(yieldStress.value)
     const wire = answers['hook.wire']
     const inside = answers['hook.inside']
-    const capacity = open ? openHookLoad(wire, inside, stress) : closedRingLoad(wire, inside, stress)
+    const capacity = bowl ? openHookLoad(wire, inside, stress) : closedRingLoad(wire, inside, stress)
     const reserveOf = strengthReserve(answers, load.case)
     return assessLink({
       ...base,
-      part: open ? 'wireHinge' : 'ringCollapse',
-      capacity: { value: capacity, unit: 'N', basis: 'computed', source: open ? 'plastic hinge of an open hook, Mp / R' : 'plastic collapse of a closed eye, 4 Mp / R' },
+      part: bowl ? 'wireHinge' : 'ringCollapse',
+      capacity: { value: capacity, unit: 'N', basis: 'computed', source: bowl ? 'plastic hinge of an open hook, Mp / R' : 'plastic collapse of a closed eye, 4 Mp / R' },
       factors: [reserve(reserveOf)],
       grade: 'table',
       terms: [
         ...weightTerms(solved, code),
         ...wireTerms('d_h', wire, inside, fromCatalogue('yieldStress', 'f_y', yieldStress), plasticMoment(wire, stress)),
-        worked('capacity', 'R', capacity, 'N', open ? 'M_p / r_m' : '4 * M_p / r_m', open ? 'hinge opposite the mouth, lever the mean radius' : 'four hinges, each arm the mean radius'),
+        worked('capacity', 'R', capacity, 'N', bowl ? 'M_p / r_m' : '4 * M_p / r_m', bowl ? 'hinge opposite the mouth, lever the mean radius' : 'four hinges, each arm the mean radius'),
         ...reserveTerms(reserveOf),
       ],
     })

@@ -18,7 +18,7 @@ import { worse, type Verdict } from '../verdict'
  * One leg from the ring to the pot: the worst leg's tension against its weakest section, new strength
  * reduced by wet, ageing, duration and reserve. Findings: of the cord (CORD_UNKNOWN,
  * CORD_BY_DIAMETER), its length and angle (LEG_TOO_SHORT, LEG_ANGLE_WIDE, LEG_ANGLE_REFUSED), the sling
- * (SLING_…, NEARLY_SLACK), natural or unknown cord outdoors, and STRAND_PARTS_AND_FALLS over people.
+ * (SLING_…, NEARLY_SLACK), natural or unknown cord outdoors, and over people STRAND_PARTS_AND_FALLS or STRAND_PARTS_UNKNOWN.
  */
 export function legLink(solved: Solved): readonly LinkResult[] {
   return [...CASES_WHOLE.map((code) => legInCase(solved, code, 0)), ...strandParted(solved)]
@@ -34,8 +34,9 @@ function strandParted(solved: Solved): readonly LinkResult[] {
   if (result !== null && result.utilisation !== null && result.utilisation <= 1) return [result]
   if (!peopleBeneath(solved.hanger.answers['place.beneath'])) return []
   const { strand } = redundancy(solved)
-  if (strand === 'falls') return [strandGone(left)]
-  return result !== null && result.utilisation === null ? [result] : []
+  if (strand === 'stays') return []
+  if (strand !== 'unknown') return [strandGone(left, 'fails', 'STRAND_PARTS_AND_FALLS')]
+  return [result !== null && result.utilisation === null ? result : strandGone(left, 'not enough known', 'STRAND_PARTS_UNKNOWN')]
 }
 
 function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
@@ -65,11 +66,11 @@ function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
   })
 }
 
-/** Over people one strand must not decide; where none is left the leg is refused as made. */
-function strandGone(section: Section): LinkResult {
+/** Over people one strand must not decide, and it must be known that it does not. */
+function strandGone(section: Section, atLeast: Verdict, code: 'STRAND_PARTS_AND_FALLS' | 'STRAND_PARTS_UNKNOWN'): LinkResult {
   return assessLink({
     link: 'leg', part: section.part, side: 'hanger', case: 'strandParted', demand: null, capacity: null, factors: [],
-    grade: 'table', overallFactor: null, atLeast: 'fails', findings: [{ code: 'STRAND_PARTS_AND_FALLS' }], terms: [],
+    grade: 'table', overallFactor: null, atLeast, findings: [{ code }], terms: [],
   })
 }
 

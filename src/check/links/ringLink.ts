@@ -1,8 +1,8 @@
 import { MOMENT } from '../../catalogue/duration'
 import { YIELD_STRESS } from '../../catalogue/metals'
-import { RATED_FOR_A_MOMENT, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
+import { RATED_FOR_A_MOMENT, RATED_IN_ACCIDENT, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
-import { pascals } from '../../quantity/si'
+import { pascals, STANDARD_GRAVITY } from '../../quantity/si'
 import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wire'
 import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
@@ -20,7 +20,8 @@ import { weightTerms } from './weightTerms'
 export function ringLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   if (answers['make.top'] !== 'ring') return []
-  return temperAssumed(solved, answers['ring.rated'] === null ? ['ring.wire'] : [], CASES_WHOLE.map((code) => {
+  const wired = answers['ring.rated'] === null && answers['ring.metal'] !== 'wood'
+  return temperAssumed(solved, wired ? ['ring.wire', 'ring.inside'] : [], CASES_WHOLE.map((code) => {
     const load = solved.loads[code]
     const demand = { value: load.weight, unit: 'N' } as const
     const rated = answers['ring.rated']
@@ -36,7 +37,7 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
       if (tested.utilisation !== null && tested.utilisation <= 1) return tested
     }
     if (metal === 'wood') {
-      return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_UNRATED' }], terms: weightTerms(solved, code) })
+      return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_UNRATED', testMass: massToTest(solved) }], terms: weightTerms(solved, code) })
     }
     const yieldStress = YIELD_STRESS[metal]
     const stress = pascals(yieldStress.value)
@@ -62,11 +63,20 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
   }))
 }
 
+/** Test mass that settles a part in every case, kg. */
+function massToTest(solved: Solved): number {
+  return Math.max(...CASES_WHOLE.map((code) => {
+    const { demand, factors } = byTestHang(solved, code)
+    return demand.value / STANDARD_GRAVITY / factors.reduce((product, f) => product * f.value, 1)
+  }))
+}
+
 /** The factors on a rated load: the reserve it is used with, and what it may be asked for a moment. */
 export function ratedFactors(solved: Solved, code: CaseCode): { readonly factors: readonly Factor[]; readonly terms: readonly Term[] } {
   const { accidental, time } = solved.loads[code].case
   const reserveOf = accidental ? RESERVE_IN_ACCIDENT : RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']]
-  const factors = time <= MOMENT.value ? [factor('forAMoment', RATED_FOR_A_MOMENT), reserve(reserveOf)] : [reserve(reserveOf)]
+  const moment = accidental ? RATED_IN_ACCIDENT : RATED_FOR_A_MOMENT
+  const factors = time <= MOMENT.value ? [factor('forAMoment', moment), reserve(reserveOf)] : [reserve(reserveOf)]
   return { factors, terms: reserveTerms(reserveOf) }
 }
 

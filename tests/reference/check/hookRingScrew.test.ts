@@ -90,7 +90,7 @@ describe('timber under a lasting load', () => {
 
   // National Design Specification, table 2.3.2: permanent 0.9, ten minutes 1.6, seven days 1.25, ten years 1.
   test.each([
-    ['dry', {}, 0.9], ['watered', {}, 0.9], ['flooded', {}, 1.25], ['flooded', { 'pot.drainage': 'none' }, 1], ['bump', {}, 1.6], ['drop', {}, 1.6],
+    ['dry', {}, 0.9], ['watered', {}, 0.9], ['flooded', {}, 1.25], ['flooded', { 'pot.drainage': 'none' }, 1], ['bump', {}, 1.6], ['setDown', {}, 1.6],
   ] as const)('the published allowable in the case %s with %j takes %d', (code, patch, factor) => {
     const link = checkOf({ ...ORDINARY, ...patch }).links.find((l) => l.link === 'fixing' && l.part === 'allowableRoute' && l.case === code)
     expect(link?.factors.find((f) => f.code === 'duration')?.value).toBe(factor)

@@ -23,7 +23,7 @@ describe('cord under a lasting load (Meredith: F = F1 (1 - k log10(t/t1)), t1 = 
 
   test.each([
     ['dry', {}, 3 * YEAR], ['watered', {}, 0.3 * 3 * YEAR], ['watered', { 'place.watering': 'daily' }, 3 * YEAR], ['flooded', {}, 7 * DAY],
-    ['flooded', { 'pot.drainage': 'none' }, 0.25 * YEAR], ['dry', { 'place.life': '5 years' }, 5 * YEAR], ['setDown', {}, 10], ['strandParted', {}, DAY],
+    ['flooded', { 'pot.drainage': 'none' }, 0.25 * YEAR], ['flooded', { 'pot.drainage': 'unknown' }, 0.25 * YEAR], ['dry', { 'place.life': '5 years' }, 5 * YEAR], ['setDown', {}, 10], ['strandParted', {}, DAY],
   ] as const)('%s with %j lasts %d s', (code, patch, time) => {
     expect(durationOf(patch, 'leg', code)).toBeCloseTo(1 - 0.088 * Math.log10(time / 10), 12)
   })

@@ -24,12 +24,14 @@ describe('grip without a test hang', () => {
     expect(grip.demand?.value).toBeCloseTo((slings?.watered.sum ?? NaN) * Math.exp(-0.24 * (Math.PI / 2 + path.angle) - (0.3 * Math.PI) / 2), 9)
   })
 
-  test('is asked to be tested with twice the heaviest state, and half as much again over people', () => {
+  test('is asked to be tested with twice what hangs, its own cord too for the drop, and over people with half as much again', () => {
     const asked = (patch: Patch): number => {
       const found = check(patch).links.flatMap((l) => l.findings).find((f) => f.code === 'GRIP_UNTESTED')
       return found?.code === 'GRIP_UNTESTED' ? found.testMass : NaN
     }
-    expect(asked({})).toBeCloseTo(12, 9)
+    const { potted, hanger } = check({}).solved.loads.watered
+    expect(potted).toBeCloseTo(6, 9)
+    expect(asked({})).toBeCloseTo(2 * (6 + hanger), 9)
     expect(asked({ 'place.beneath': 'people' })).toBeCloseTo(18, 9)
   })
 

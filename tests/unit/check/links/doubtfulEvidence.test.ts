@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest'
+import { heaviestPot } from '../../../../src/advice/heaviestPot'
+import { documentOf, checkOf, ORDINARY } from '../../hanger/hangerOf'
+
+const codes = (check: ReturnType<typeof checkOf>): readonly string[] => check.links.flatMap((l) => l.findings.map((f) => f.code))
+const of = (check: ReturnType<typeof checkOf>, link: string) => check.links.filter((l) => l.link === link)
+
+describe('a knot that was seen to slip', () => {
+  test('is not better than the model says, however short the test', () => {
+    const slipped = { ...ORDINARY, 'testHang.mass': '20 kg', 'testHang.time': '2 h', 'testHang.slip': '60 mm' }
+    for (const link of of(checkOf(slipped), 'gatheringGrip')) expect(link.verdict).toBe('not enough known')
+  })
+
+  test('fails under a load as heavy as it slipped with', () => {
+    const slipped = checkOf({ ...ORDINARY, 'testHang.mass': '3 kg', 'testHang.time': '26 h', 'testHang.slip': '60 mm' })
+    expect(of(slipped, 'gatheringGrip').find((l) => l.case === 'watered')?.verdict).toBe('fails')
+  })
+})
+
+describe('a cord', () => {
+  test('heavier than solid fibre of its diameter counts by its diameter', () => {
+    const check = checkOf({ ...ORDINARY, 'cord.linearDensity': '48 g/m' })
+    expect(codes(check)).toContain('CORD_TOO_HEAVY')
+    expect(of(check, 'leg')[0]?.capacity?.value).toBeCloseTo(15 * 9, 9)
+  })
+
+  test('of jute over a drain hole just holds at best', () => {
+    const check = checkOf({ ...ORDINARY, 'cord.fibre': 'jute', 'cord.make': 'twisted', 'cord.linearDensity': '9 g/m', 'cord.diameter': '5 mm' })
+    expect(codes(check)).toContain('JUTE_DAMP')
+    for (const link of of(check, 'gatheringTurn')) expect(link.verdict).not.toBe('holds')
+  })
+})
+
+test('a latch keeps the ring in and adds no strength: the bowl counts as an open one', () => {
+  const patch = Object.fromEntries(Object.entries(ORDINARY).filter(([path]) => path !== 'hook.rated'))
+  const hook = (kind: string) => of(checkOf({ ...patch, 'hook.kind': kind, 'place.beneath': 'people' }), 'hook')[0]
+  expect(hook('latched')?.capacity?.value).toBe(hook('open')?.capacity?.value)
+  expect(hook('closed')?.capacity?.value).toBeCloseTo(4 * (hook('open')?.capacity?.value ?? 0), 9)
+  expect(hook('open')?.verdict).toBe('fails')
+  expect(hook('latched')?.findings.map((f) => f.code)).not.toContain('HOOK_OPEN_OVER_PEOPLE')
+})
+
+test('a weighing lighter than the mix alone is refused in the state it was weighed in too', () => {
+  expect(codes(checkOf({ ...ORDINARY, 'pot.rim': '28 cm', 'pot.height': '25 cm', 'pot.base': '19 cm', 'weighed.mass': '0.5 kg', 'weighed.state': 'dry' }))).toContain('WEIGHED_TOO_LIGHT')
+})
+
+test('a wooden ring is settled by the test hang that its sentence asks for', () => {
+  const untested = checkOf({ ...ORDINARY, 'ring.metal': 'wood' })
+  const asked = untested.links.flatMap((l) => l.findings).find((f) => f.code === 'RING_UNRATED')
+  expect(asked).toBeDefined()
+  const mass = asked?.code === 'RING_UNRATED' ? asked.testMass : 0
+  const tested = checkOf({ ...ORDINARY, 'ring.metal': 'wood', 'testHang.mass': `${Math.ceil(mass * 10) / 10} kg`, 'testHang.time': '25 h', 'testHang.slip': '1 mm' })
+  expect(of(tested, 'ring').map((l) => l.verdict).filter((v) => v === 'not enough known' || v === 'fails')).toEqual([])
+})
+
+test('the heaviest pot is told only of a hanger whose legs and strands were said, and not outdoors', () => {
+  const without = (path: string) => Object.fromEntries(Object.entries(ORDINARY).filter(([p]) => p !== path))
+  expect(heaviestPot(documentOf(ORDINARY))).not.toBeNull()
+  expect(heaviestPot(documentOf(without('make.legs')))).toBeNull()
+  expect(heaviestPot(documentOf(without('make.strands')))).toBeNull()
+  expect(heaviestPot(documentOf({ ...ORDINARY, 'place.exposure': 'outdoors' }))).toBeNull()
+})
