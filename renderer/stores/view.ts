@@ -18,12 +18,14 @@ export const useView = defineStore('view', () => {
     chosen.value = link
     choices.value += 1
   }
+  /** Stays with a part that is looked at already, whatever decides from now on. */
+  const keep = (link: LinkCode): void => { chosen.value = link }
   const show = (code: CaseCode): void => { situation.value = code }
 
   return {
     selected: computed<LinkCode | null>(() => chosen.value ?? result.check?.governing?.link ?? null),
     choices: computed(() => choices.value),
     situation: computed(() => situation.value),
-    select, show,
+    select, keep, show,
   }
 })

@@ -19,7 +19,7 @@ test('I have both: the first questions lead to a verdict', async ({ page }) => {
   await hanger.enter('Number of legs', '4')
   await hanger.enter('Strands in each leg', '4')
   await hanger.choose('How the legs are knotted', 'square-knot sinnet')
-  await hanger.choose('Open hook or closed eye?', 'closed eye or latch')
+  await hanger.choose('Open hook or closed eye?', 'closed eye, welded or forged')
   await hanger.enter('Thickness of the hook’s wire', '5 mm')
   await hanger.choose('What the hook is fixed into', 'a timber joist or beam')
   await hanger.pick('What is beneath', 'furniture')

@@ -12,11 +12,21 @@ test('a remedy is tried on, mends the part, and is taken back', async ({ page })
   const back = hanger.remedies.getByRole('button', { name: /^Take it back: Use a closed eye/ })
   await expect(back).toBeFocused()
   await expect(rung).not.toHaveText(before)
-  await expect(hanger.questions.getByRole('radio', { name: 'closed eye or latch' })).toBeChecked()
+  await expect(hanger.questions.getByRole('radio', { name: 'closed eye, welded or forged' })).toBeChecked()
   await back.click()
   await expect(hanger.questions.getByRole('radio', { name: 'open hook' })).toBeChecked()
   await expect.poll(() => rung.innerText()).toBe(before)
   await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled()
+})
+
+test('a remedy tried where nothing was chosen keeps its part in sight, though another decides then', async ({ page }) => {
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.openDemo(/Glazed pot/)
+  await expect(hanger.verdict).toContainText('What decides: Hook')
+  await hanger.remedies.getByRole('button', { name: /^Try it: Use a closed eye/ }).click()
+  await expect(hanger.verdict).toContainText('What decides: Legs')
+  await expect(hanger.remedies.getByRole('button', { name: /^Take it back: Use a closed eye/ })).toBeFocused()
 })
 
 test('undo takes a tried remedy back, and redo tries it again', async ({ page }) => {

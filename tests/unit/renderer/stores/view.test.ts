@@ -32,6 +32,18 @@ describe('what is looked at', () => {
     expect(view.choices).toBe(1)
   })
 
+  it('stays with a part that is worked on, though another decides by then', async () => {
+    const source = useDocument()
+    source.load(demoDocument('glazed-pot-by-the-reading-chair'))
+    const view = useView()
+    view.keep('hook')
+    source.edit('hook.kind', 'closed')
+    await nextTick()
+    expect(useResult().check?.governing?.link).not.toBe('hook')
+    expect(view.selected).toBe('hook')
+    expect(view.choices).toBe(0)
+  })
+
   it('is again the part that decides in another hanger', async () => {
     const view = useView()
     view.select('load')
