@@ -23,7 +23,7 @@ export function randomPatch(seed: number): Patch {
     'cradle.kind': oneOf(random, ['net', 'open']), 'cradle.first': share(35, 90), 'gathering.wraps': String(between(2, 22)),
     ...maybe({ 'testHang.mass': `${between(4, 40)} kg`, 'testHang.time': `${between(20, 40)} h`, 'testHang.slip': `${between(0, 4)} mm` }, 40),
     'ring.metal': oneOf(random, ['steel', 'brass', 'unknown', 'wood']), 'ring.wire': `${between(3, 8)} mm`, 'ring.inside': `${between(25, 70)} mm`, ...maybe({ 'ring.rated': `${between(10, 90)} kgf` }, 25),
-    'hook.kind': oneOf(random, ['open', 'closed']), 'hook.metal': oneOf(random, ['steel', 'brass', 'unknown']), 'hook.wire': `${wire} mm`, 'hook.projection': `${between(0, 60)} mm`,
+    'hook.kind': oneOf(random, ['open', 'latched', 'closed']), 'hook.metal': oneOf(random, ['steel', 'brass', 'unknown']), 'hook.wire': `${wire} mm`, 'hook.projection': `${between(0, 60)} mm`,
     ...maybe({ 'hook.rated': `${between(8, 80)} kgf` }, 40), 'place.substrate': oneOf(random, ['timber', 'timber', 'masonry', 'plasterboard', 'unknown']),
     ...maybe({ 'fixing.rated': `${between(8, 80)} kgf` }, 25), 'fixing.diameter': `${wire} mm`, 'fixing.penetration': `${between(10, 70)} mm`, ...maybe({ 'fixing.proof': `${between(2, 30)} kg` }, 50),
     'place.beneath': oneOf(random, ['nothing', 'furniture', 'wayThrough', 'people', 'public']), 'place.exposure': oneOf(random, ['indoors', 'indoors', 'steamy', 'outdoors']),

@@ -63,6 +63,13 @@ describe('a test hang', () => {
     expect(codesOf(bad, 'gatheringGrip')).toEqual(expect.arrayContaining([code, 'GRIP_UNTESTED']))
   })
 
+  test('in which it slipped fails it under as much again, at rest or for a moment', () => {
+    // It slipped with 8 kg: 6 kg at rest are less, set down hard they pull like 12.
+    const slipped = check({ ...GOOD, 'testHang.mass': '8 kg', 'testHang.slip': '40 mm' })
+    expect(linkIn(slipped, 'gatheringGrip', 'watered').verdict).toBe('not enough known')
+    expect(linkIn(slipped, 'gatheringGrip', 'setDown').verdict).toBe('fails')
+  })
+
   test('whose slip was not measured does not count', () => {
     const unsaid = check({ 'testHang.mass': '20 kg', 'testHang.time': '30 h' })
     expect(codesOf(unsaid, 'gatheringGrip')).toContain('TEST_HANG_SLIP_UNSAID')

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import type { Patch } from '#core'
+import { metres, newtons } from '../../../../src/quantity/si'
+import { criticalHeight } from '../../../../src/statics/criticalHeight'
+import { symmetricSling } from '../../../../src/statics/symmetricSling'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 import { without } from '../../hanger/without'
 import { codesOf, linkIn, worstOfLink } from '../linkOf'
@@ -25,6 +28,15 @@ describe('a cradle knotted between the legs', () => {
 
   test('just inside those ends does', () => {
     for (const first of ['71 mm', '257 mm']) expect(worstOfLink(check({ ...TALL, 'cradle.first': first }), 'seat').part).toBe('locked')
+  })
+
+  test('holds up to a limit by hand: legs half as stiff, y = h a2 / (2 eps l2 + a2) above the rim', () => {
+    const { geometry: { path }, slings } = check(TALL).solved
+    if (!path.ok) throw new Error('no path')
+    // Two filler cords of 192 N over 17 % elongation in each of four legs.
+    const strain = (slings?.dry.sum ?? NaN) / 4 / ((2 * 192) / 0.17 / 2)
+    const [a, l, h] = [0.105, path.free, path.top - 0.185]
+    expect(linkIn(check(TALL), 'seat', 'dry').capacity?.value).toBeCloseTo(0.185 + (h * a * a) / (2 * strain * l * l + a * a), 12)
   })
 
   test('that was only assumed just holds at best', () => {
@@ -65,6 +77,11 @@ describe('open strands', () => {
     expect(codesOf(lost, 'seat')).toContain('SEAT_SLIDES')
   })
 
+  test('are never trusted to have the weight truer than 5 mm', () => {
+    expect(worstOfLink(open({ ...TALL, 'seat.offset': '0 mm' }), 'seat').demand).toEqual({ value: 0.005, unit: 'm' })
+    expect(worstOfLink(open({ ...TALL, 'seat.offset': '7 mm' }), 'seat').demand?.value).toBeCloseTo(0.007, 12)
+  })
+
   test('hold less by friction in slick cord', () => {
     const heldIn = (fibre: string): number | undefined => worstOfLink(open({ ...TALL, 'cord.fibre': fibre }), 'seat').capacity?.value
     expect(heldIn('polyester')).toBeLessThan(heldIn('cotton') ?? NaN)
@@ -80,6 +97,26 @@ test('a plant as high as the hook tips in any cradle, said or assumed', () => {
     expect(worstOfLink(tipped, 'leg').verdict).toBe('fails')
     expect(codesOf(tipped, 'leg')).toContain('SLING_UNSTABLE')
   }
+})
+
+test('the upright position is asked to last with legs half as stiff and the weight 20 mm higher', () => {
+  // The plant grows until the margin is used up; the closed form of a symmetric sling says where.
+  const grown = (millimetres: number) => check({ 'plant.mass': '4 kg', 'plant.height': `${millimetres} mm` }).solved
+  let [low, high] = [200, 2900]
+  while (high - low > 1) {
+    const middle = Math.round((low + high) / 2)
+    if (grown(middle).pinnedMargin === true) low = middle
+    else high = middle
+  }
+  const { geometry: { path }, loads, potted } = grown(low)
+  if (!path.ok) throw new Error('no path')
+  const room = (['dry', 'watered'] as const).map((state) => {
+    const stiffness = newtons((2 * 192) / 0.17 / 2)
+    const { height, length } = symmetricSling({ legs: 4, radius: metres(0.105), ring: metres(0), unstretched: path.free, stiffness, weight: newtons(loads[state].weight) })
+    return 0.185 - criticalHeight({ radius: metres(0.105), ring: metres(0), height, strain: length / path.free - 1 }) - (potted[state].centre + 0.02)
+  })
+  expect(Math.min(...room)).toBeGreaterThan(-0.0001)
+  expect(Math.min(...room)).toBeLessThan(0.001)
 })
 
 test('legs that cannot reach round the pot have no seat to judge', () => {
