@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { solveBattery, type BatteryInput } from '../../../src/check/slingBattery'
+import { slingInput, solveBattery, tensionsOf, type BatteryInput } from '../../../src/check/slingBattery'
 import { metres } from '../../../src/quantity/si'
+import { solveSling } from '../../../src/statics/sling/solveSling'
 import { tautPath } from '../../../src/statics/tautPath'
 
 const PROFILE = [{ r: 0.07, z: 0 }, { r: 0.105, z: 0.185 }] as const
@@ -42,6 +43,17 @@ describe('the worst leg', () => {
     expect(nearlySlack).toBe(2)
     expect(solvedTension ?? NaN).toBeGreaterThan(WEIGHT / 2)
     expect(solvedTension ?? NaN).toBeLessThan(0.6 * WEIGHT)
+  })
+
+  test.each([4, 5, 7])('of %d is never pulled harder by any one leg longer or shorter than was reckoned', (legs) => {
+    const input = battery({ legs, tolerance: 0.007 })
+    const reckoned = solveBattery(input).solvedTension ?? NaN
+    for (const change of [0.007, -0.007]) {
+      for (let i = 0; i < legs; i++) {
+        const uneven = solveSling(slingInput(input, input.bedded, [0, 0, input.centre], Array.from({ length: legs }, (_, leg) => (leg === i ? change : 0))))
+        expect(Math.max(...tensionsOf(uneven))).toBeLessThanOrEqual(reckoned * (1 + 1e-9))
+      }
+    }
   })
 
   test('of three legs, which always share by balance, hardly minds their lengths', () => {

@@ -112,6 +112,8 @@ describe('weather', () => {
     const ageingOf = (patch: Patch): number | undefined => leg({ 'cord.fibre': 'polyester', 'cord.make': 'braided', ...patch }).factors.find((f) => f.code === 'ageing')?.value
     expect(ageingOf({ 'place.exposure': 'outdoors', 'place.life': '1 year' })).toBeCloseTo(0.7, 12)
     expect(ageingOf({ 'place.exposure': 'outdoors', 'place.life': '3 years' })).toBeCloseTo(0.7 ** 3, 12)
+    // Most of the loss comes in the first twelve months: a short life is not spared it.
+    expect(ageingOf({ 'place.exposure': 'outdoors', 'place.life': '4 months' })).toBeCloseTo(0.7, 12)
     expect(ageingOf({ 'place.life': '3 years' })).toBe(0.8)
     const nylon: Patch = { 'cord.fibre': 'nylon', 'cord.rated': '20 kN', 'place.exposure': 'outdoors' }
     expect(leg(nylon).verdict).toBe('not enough known')
@@ -139,6 +141,12 @@ describe('one strand gone', () => {
   test('with more strands, or more legs to catch the pot, people may sit beneath', () => {
     expect(codes({ ...lone, 'make.strands': '3', 'place.beneath': 'people' })).not.toContain('STRAND_PARTS_AND_FALLS')
     expect(codes({ ...lone, 'make.legs': '8', 'place.beneath': 'people' })).not.toContain('STRAND_PARTS_AND_FALLS')
+  })
+
+  test('over people it must be known what happens', () => {
+    const unknown = { ...without(ORDINARY, 'cord.diameter', 'cord.linearDensity'), 'make.strands': '1', 'make.build': 'plain', 'make.legs': '8', 'place.beneath': 'people' }
+    expect(codesOf(checkOf(unknown), 'leg')).toContain('STRAND_PARTS_UNKNOWN')
+    expect(linkIn(checkOf(unknown), 'leg', 'strandParted').verdict).toBe('not enough known')
   })
 
   test('what is left is judged by an accident’s reserve, for a day', () => {
