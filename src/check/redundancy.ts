@@ -12,7 +12,7 @@ export interface Redundancy {
 }
 
 /**
- * What a hanger does when one leg or one strand parts, just watered, with the reserve of an accident:
+ * What a hanger does when one leg or one strand parts, just watered or standing in water, with the reserve of an accident:
  * a leg that goes leaves the pot hanging level, tipping, or falling, where the others can bear neither
  * the load nor its jolt; a strand whose leg cannot do without it takes the leg along. `unknown` where
  * the cord's strength is not known or the sling was not solved.
@@ -21,7 +21,7 @@ export function redundancy(solved: Solved): Redundancy {
   const { slings } = solved
   if (slings === null) return { leg: 'unknown', strand: 'unknown' }
   const leg = legGone(solved, slings.legParted, slings.legPartedSudden)
-  return { leg, strand: strandGone(solved, slings.watered, leg) }
+  return { leg, strand: strandGone(solved, slings.strandParted, leg) }
 }
 
 /** What one leg may carry in an accident, with some of its strands gone; null if the cord is not known. */

@@ -6,6 +6,7 @@ import type { Hanger } from '../hanger/hanger'
 import { hangerMass } from '../load/hangerMass'
 import { BUMP_FACTOR, CASES, loadCases, SET_DOWN_FACTOR, type CaseCode, type LoadCase } from '../load/loadCases'
 import { pottedMass } from '../load/pottedMass'
+import type { State } from '../load/states'
 import { metres, newtons, STANDARD_GRAVITY } from '../quantity/si'
 import { dropFactor } from '../statics/drop'
 import { heaveStiffness } from '../statics/heave'
@@ -63,7 +64,7 @@ export function solve(hanger: Hanger): Solved {
     offset: answers['seat.offset'],
     tolerance: answers['make.tolerance'],
   })
-  return { hanger, potted, hangerMass: own, geometry, loads, slings: solveCases(battery), pinnedMargin: pinnedMargin(battery('dry'), battery('watered')) }
+  return { hanger, potted, hangerMass: own, geometry, loads, slings: solveCases(battery, cases.strandParted.state), pinnedMargin: pinnedMargin(battery('dry'), battery('watered')) }
 }
 
 /** Stiffness of the way from hook to gathering knot, for the drop: the whole strand stretches, not its free part only. */
@@ -78,17 +79,18 @@ function dropStiffness(answers: Answers, path: TautPath, strand: number, stiffne
   })
 }
 
-function solveCases(battery: (code: CaseCode) => BatteryInput): Record<CaseCode, CaseSling> {
+function solveCases(battery: (code: CaseCode) => BatteryInput, accidentState: State): Record<CaseCode, CaseSling> {
   const intact = Object.fromEntries(
     CASES.filter((code) => !['strandParted', 'legParted', 'legPartedSudden'].includes(code)).map((code) => [code, solveBattery(battery(code))]),
   ) as Record<CaseCode, CaseSling>
+  const whole = intact[accidentState]
   const parted = partedLeg(battery('legParted'))
   return {
     ...intact,
-    strandParted: intact.watered,
+    strandParted: whole,
     legParted: parted,
     // Linear bound on the jolt: T0 + 2 (T' - T0).
-    legPartedSudden: parted.tension === null || intact.watered.tension === null ? parted : { ...parted, tension: intact.watered.tension + 2 * Math.max(0, parted.tension - intact.watered.tension) },
+    legPartedSudden: parted.tension === null || whole.tension === null ? parted : { ...parted, tension: whole.tension + 2 * Math.max(0, parted.tension - whole.tension) },
   }
 }
 

@@ -42,22 +42,24 @@ function wateredTime(answers: Answers): number {
 
 /**
  * The load cases of a hanger. None lasts longer than the service life, nor is a life shorter than a
- * day counted on. Jolts and accidents meet the pot just watered; wind is not among the cases.
+ * day counted on. Jolts and accidents meet the pot just watered, or standing in water where it cannot
+ * surely run out; wind is not among the cases.
  */
 export function loadCases(answers: Answers): Readonly<Record<CaseCode, LoadCase>> {
   const life = answers['place.life']
   const flooded = answers['pot.drainage'] === 'hole' ? FLOODED_TIME.value : STANDING_WATER_TIME.value
+  const wettest: State = answers['pot.drainage'] === 'hole' ? 'watered' : 'flooded'
   const make = (code: CaseCode, state: State, time: number, accidental: boolean, wet: boolean): LoadCase =>
     ({ code, state, time: seconds(Math.min(time, Math.max(life, DAY))), accidental, wet })
   return {
     dry: make('dry', 'dry', life, false, false),
     watered: make('watered', 'watered', wateredTime(answers), false, true),
     flooded: make('flooded', 'flooded', flooded, false, true),
-    bump: make('bump', 'watered', MOMENT.value, false, true),
-    setDown: make('setDown', 'watered', MOMENT.value, false, true),
-    drop: make('drop', 'watered', MOMENT.value, true, true),
-    strandParted: make('strandParted', 'watered', UNNOTICED_TIME.value, true, true),
-    legParted: make('legParted', 'watered', UNNOTICED_TIME.value, true, true),
-    legPartedSudden: make('legPartedSudden', 'watered', MOMENT.value, true, true),
+    bump: make('bump', wettest, MOMENT.value, false, true),
+    setDown: make('setDown', wettest, MOMENT.value, false, true),
+    drop: make('drop', wettest, MOMENT.value, true, true),
+    strandParted: make('strandParted', wettest, UNNOTICED_TIME.value, true, true),
+    legParted: make('legParted', wettest, UNNOTICED_TIME.value, true, true),
+    legPartedSudden: make('legPartedSudden', wettest, MOMENT.value, true, true),
   }
 }

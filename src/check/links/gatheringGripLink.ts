@@ -48,7 +48,7 @@ function withSlipSeen(solved: Solved, code: CaseCode, result: LinkResult): LinkR
 function untested(solved: Solved): Finding {
   const heaviest = Math.max(...CASES_AT_REST.map((state) => solved.loads[state].potted))
   const atRest = (heaviest / TEST_SHARE_AT_REST.value) * RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']].value
-  const { potted, hanger } = solved.loads.watered
+  const { potted, hanger } = solved.loads[solved.loads.drop.case.state]
   return { code: 'GRIP_UNTESTED', testMass: Math.max(atRest, (potted + hanger) * (1 + DROP_HEIGHT.value / MOST_DROP_SLIP.value)) }
 }
 
@@ -111,8 +111,9 @@ function byModel(solved: Solved, code: CaseCode, findings: readonly Finding[]): 
  * fall is spent, s = W h / (F - W), F the weight it can hold for a moment.
  */
 function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]): LinkResult {
-  const { slip, grip, terms } = model(solved, 'watered')
-  const load = solved.loads.watered
+  const { state } = solved.loads.drop.case
+  const { slip, grip, terms } = model(solved, state)
+  const load = solved.loads[state]
   const relaxed = grip * WRAP_RELAXATION.value
   const byGrip = slip === null ? null : (load.weight * relaxed) / slip
   const tested = counts ? (solved.hanger.answers['testHang.mass'] ?? 0) * STANDARD_GRAVITY : 0
@@ -131,7 +132,7 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
     findings: counts && !testDecides ? [untested(solved)] : findings,
     terms: [
       ...terms,
-      entering('weight', 'W', load.weight, 'N', 'computed', 'weight just watered'),
+      entering('weight', 'W', load.weight, 'N', 'computed', 'weight at rest in this state'),
       fromCatalogue('relaxation', 'k_relax', WRAP_RELAXATION),
       ...(held === null ? [] : [
         testDecides

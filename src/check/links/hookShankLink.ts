@@ -35,7 +35,7 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
     atLeast: 'holds',
     findings: [],
     terms: [
-      entering('weight', 'W', weight, 'N', 'computed', 'weight just watered'),
+      entering('weight', 'W', weight, 'N', 'computed', 'weight at rest in this state'),
       entering('sidePull', 's', BUMP_SIDE_PULL, '1', 'computed', 'side pull over the weight at the end of a swing of 30 degrees, sin a cos a'),
       worked('demand', 'E', side, 'N', 'W * s', 'pendulum'),
       entering('wire', 'd_h', wire, 'm', 'your own', 'diameter of the shank'),

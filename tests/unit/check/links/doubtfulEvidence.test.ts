@@ -60,3 +60,14 @@ test('the heaviest pot is told only of a hanger whose legs and strands were said
   expect(heaviestPot(documentOf(without('make.strands')))).toBeNull()
   expect(heaviestPot(documentOf({ ...ORDINARY, 'place.exposure': 'outdoors' }))).toBeNull()
 })
+
+test('a jolt meets the pot as heavy as it can be: standing in water where it cannot surely run out', () => {
+  const jolts = ['bump', 'setDown', 'drop', 'strandParted', 'legParted'] as const
+  const dryable = Object.fromEntries(Object.entries(ORDINARY).filter(([path]) => !path.startsWith('weighed')))
+  for (const [drainage, state] of [['hole', 'watered'], ['none', 'flooded'], ['unknown', 'flooded']] as const) {
+    const { loads } = checkOf({ ...dryable, 'pot.drainage': drainage }).solved
+    for (const code of jolts) expect(loads[code].weight / loads[code].factor).toBeCloseTo(loads[state].weight, 9)
+  }
+  const { loads } = checkOf({ ...dryable, 'pot.drainage': 'none' }).solved
+  expect(loads.flooded.weight).toBeGreaterThan(loads.watered.weight * 1.02)
+})
