@@ -1,6 +1,6 @@
 import { defineStore } from 'pinia'
 import { computed, shallowRef, watch } from 'vue'
-import { assess, resolveDocument, solve, type CheckResult, type FieldPath, type FieldProblem, type Solved } from '#core'
+import { assess, resolveDocument, solve, type AnswerProblem, type CheckResult, type FieldPath, type FieldProblem, type Solved } from '#core'
 import { useAdvice } from './advice'
 import { useDocument } from './document'
 
@@ -38,8 +38,8 @@ export const useResult = defineStore('result', () => {
   const withoutPot = computed(() => assessed.value?.solved.hanger.answers['pot.have'] === 'no')
   const check = computed<CheckResult | null>(() => (withoutPot.value ? advice.answer?.loaded ?? assessed.value : assessed.value))
 
-  const problems = computed<readonly FieldProblem[]>(() => (outcome.value.ok ? [] : outcome.value.problems))
-  const problemsByPath = computed<ReadonlyMap<FieldPath, FieldProblem>>(() => new Map(problems.value.map((problem) => [problem.path, problem])))
+  const problems = computed<readonly AnswerProblem[]>(() => (outcome.value.ok ? [] : outcome.value.problems))
+  const problemsByPath = computed<ReadonlyMap<FieldPath, FieldProblem>>(() => new Map(problems.value.flatMap((problem) => ('path' in problem ? [[problem.path, problem]] : []))))
   const unreadable = computed(() => problems.value.length > 0)
   /** Whether the check shown is not that of the document as it stands. */
   const stale = computed(() => unreadable.value || (withoutPot.value && !advice.isFresh))

@@ -1,6 +1,6 @@
 import { checkHanger, type CheckResult } from '../check/checkHanger'
 import { patchDocument, type HangerDocument } from '../hanger/document'
-import type { FieldProblem } from '../hanger/problem'
+import type { AnswerProblem } from '../hanger/problem'
 import { resolveDocument } from '../hanger/resolve'
 import { heaviestPot } from './heaviestPot'
 import { findRemedies, type Remedy } from './remedies'
@@ -13,7 +13,7 @@ export interface Answer {
   readonly remedies: readonly Remedy[]
 }
 
-export type AnswerOutcome = { readonly ok: true; readonly answer: Answer } | { readonly ok: false; readonly problems: readonly FieldProblem[] }
+export type AnswerOutcome = { readonly ok: true; readonly answer: Answer } | { readonly ok: false; readonly problems: readonly AnswerProblem[] }
 
 /**
  * Checks a document and advises on it. With no pot yet, the check shown is that of the hanger with

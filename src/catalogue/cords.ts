@@ -1,10 +1,10 @@
 import { range, value, type Range, type Value } from './basis'
 
-export const FIBRES = ['cotton', 'linen', 'hemp', 'jute', 'polyester', 'polypropylene', 'nylon', 'viscose', 'unknown'] as const
+export const FIBRES = ['cotton', 'linen', 'hemp', 'jute', 'manila', 'sisal', 'polyester', 'polypropylene', 'nylon', 'viscose', 'unknown'] as const
 export type Fibre = (typeof FIBRES)[number]
 
-/** How the cord is made: loose single-strand string, three-ply twisted, or braided. */
-export const CORD_MAKES = ['loose', 'twisted', 'braided', 'unknown'] as const
+/** How the cord is made: loose single-strand string, three-ply twisted, braided, or three-strand rope made to a published table. */
+export const CORD_MAKES = ['loose', 'twisted', 'braided', 'rope', 'unknown'] as const
 export type CordMake = (typeof CORD_MAKES)[number]
 
 export interface FibreProperties {
@@ -64,6 +64,22 @@ export const FIBRE_PROPERTIES: Readonly<Record<Fibre, FibreProperties>> = {
     natural: true,
     tenacity: twisted(9.5, 'published', 'GB 2696-1987, jute twine, minimum break over mean linear density 9.7 to 10.4 cN/tex; 9.5 taken'),
     wet: computed(0.8, 'jute 0.9 to 1.0 wet over dry from memory; 0.8 kept for mildew'),
+    duration: memory(0.088, FLAGGED),
+    strainAtBreak: memory(0.03, TWINE_STRAIN),
+    ...natural,
+  },
+  manila: {
+    natural: true,
+    tenacity: twisted(8.8, 'computed', 'manila rope 8.8 to 10.2 cN/tex of its own mass (Cordage Institute CI 1308-96); low end'),
+    wet: computed(0.8, 'hard leaf fibres: no figure found; 0.8 kept for mildew, as jute'),
+    duration: memory(0.088, FLAGGED),
+    strainAtBreak: memory(0.03, TWINE_STRAIN),
+    ...natural,
+  },
+  sisal: {
+    natural: true,
+    tenacity: twisted(7, 'computed', '0.80 of manila (US Army FM 5-125, relative strengths)'),
+    wet: computed(0.8, 'hard leaf fibres: no figure found; 0.8 kept for mildew, as jute'),
     duration: memory(0.088, FLAGGED),
     strainAtBreak: memory(0.03, TWINE_STRAIN),
     ...natural,

@@ -2,6 +2,7 @@ import * as ageing from './ageing'
 import * as cords from './cords'
 import * as cordTests from './cordTests'
 import * as duration from './duration'
+import * as fillings from './fillings'
 import * as frictionPairs from './frictionPairs'
 import * as jolts from './jolts'
 import * as knotEfficiencies from './knotEfficiencies'
@@ -21,7 +22,7 @@ import { collectEntries, type CatalogueEntry } from './collectEntries'
 
 /** The modules that hold values, in the order in which they are listed. */
 const MODULES = {
-  pottingMixes, potMaterials, plants,
+  pottingMixes, fillings, potMaterials, plants,
   cords, cordTests, ropeTables, knots, knotEfficiencies, frictionPairs,
   metals, woods, timber,
   legs, seat, jolts, testHang,

@@ -1,4 +1,6 @@
 import type { FieldPath } from './fields'
+import { EMPTY_PULL_TEST, editPullTest, type PullTestRow } from './pullTest'
+import type { PullTestColumn } from './pullTestFields'
 
 /** Keys of the file that this version does not know; they are kept and written back. */
 export type Extra = Readonly<Record<string, unknown>>
@@ -10,14 +12,16 @@ export type Extra = Readonly<Record<string, unknown>>
 export interface HangerDocument {
   readonly name: string
   readonly typed: Readonly<Partial<Record<FieldPath, string>>>
+  /** The maker's own pull tests of the cord. */
+  readonly pullTests: readonly PullTestRow[]
   readonly extra: Extra
 }
 
-export const EMPTY_DOCUMENT: HangerDocument = { name: '', typed: {}, extra: {} }
+export const EMPTY_DOCUMENT: HangerDocument = { name: '', typed: {}, pullTests: [], extra: {} }
 
 /**
  * The document with one field's text changed; null or blank text takes the answer back.
- * @example editField({ name: '', typed: { 'pot.rim': '9 in' }, extra: {} }, 'pot.rim', ' ').typed // {}
+ * @example editField({ name: '', typed: { 'pot.rim': '9 in' }, pullTests: [], extra: {} }, 'pot.rim', ' ').typed // {}
  */
 export function editField(document: HangerDocument, path: FieldPath, text: string | null): HangerDocument {
   const { [path]: before, ...others } = document.typed
@@ -35,3 +39,14 @@ export type Patch = Readonly<Partial<Record<FieldPath, string>>>
 /** The document with a patch laid over it. */
 export const patchDocument = (document: HangerDocument, patch: Patch): HangerDocument =>
   ({ ...document, typed: { ...document.typed, ...patch } })
+
+/** The document with other pull tests. */
+export const withPullTests = (document: HangerDocument, pullTests: readonly PullTestRow[]): HangerDocument => ({ ...document, pullTests })
+
+/** The document with one text of its pull-test log changed; the row after the last is a new one. */
+export function editPullTestAt(document: HangerDocument, row: number, column: PullTestColumn, text: string | null): HangerDocument {
+  const before = document.pullTests[row] ?? EMPTY_PULL_TEST
+  const after = editPullTest(before, column, text)
+  if (after === before) return document
+  return withPullTests(document, row < document.pullTests.length ? document.pullTests.map((r, i) => (i === row ? after : r)) : [...document.pullTests, after])
+}

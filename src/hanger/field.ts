@@ -1,6 +1,6 @@
 import type { Basis } from '../catalogue/basis'
 import type { UnitSymbol } from '../quantity/units'
-import type { Kilograms, KilogramsPerMetre, Metres, Newtons, Seconds } from '../quantity/si'
+import type { CubicMetres, Kilograms, KilogramsPerCubicMetre, KilogramsPerMetre, Metres, Newtons, Seconds } from '../quantity/si'
 
 /** SI type of a quantity field by its kind. */
 export interface KindTypes {
@@ -10,6 +10,9 @@ export interface KindTypes {
   linearDensity: KilogramsPerMetre
   time: Seconds
   count: number
+  volume: CubicMetres
+  density: KilogramsPerCubicMetre
+  ratio: number
 }
 export type FieldKind = keyof KindTypes
 
@@ -53,11 +56,23 @@ export interface ChoiceField<C extends string> extends Common {
   readonly default: { readonly choice: C; readonly basis: Basis; readonly source: string }
 }
 
-export type Field = QuantityField<FieldKind> | OpenField<FieldKind> | ChoiceField<string>
+/** Free words that decide nothing by themselves; null where there are none. `max` in characters. */
+export interface TextField extends Common {
+  readonly type: 'text'
+  readonly max: number
+}
+
+/** A calendar day as YYYY-MM-DD; null where it is not said. */
+export interface DateField extends Common {
+  readonly type: 'date'
+}
+
+export type Field = QuantityField<FieldKind> | OpenField<FieldKind> | ChoiceField<string> | TextField | DateField
 
 /** The SI value of a field in a read hanger. */
 export type FieldValue<F> =
   F extends QuantityField<infer K> ? KindTypes[K]
   : F extends OpenField<infer K> ? KindTypes[K] | null
   : F extends ChoiceField<infer C> ? C
+  : F extends TextField | DateField ? string | null
   : never

@@ -2,13 +2,15 @@ import { EXPOSURES } from '../catalogue/ageing'
 import type { Basis } from '../catalogue/basis'
 import { CORD_MAKES, FIBRES } from '../catalogue/cords'
 import { DAY, YEAR } from '../catalogue/duration'
+import { FILLING_KINDS } from '../catalogue/fillings'
 import { METALS } from '../catalogue/metals'
+import { PLANT_GROWTHS, PLANT_KINDS, PLANT_SIZES } from '../catalogue/plants'
 import { POT_MATERIALS_KINDS } from '../catalogue/potMaterials'
 import { MIX_KINDS } from '../catalogue/pottingMixes'
 import { BENEATH } from '../catalogue/reserves'
 import { TIMBERS } from '../catalogue/timber'
 import type { UnitSymbol } from '../quantity/units'
-import type { ChoiceField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField } from './field'
+import type { ChoiceField, DateField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField, TextField } from './field'
 
 const LATER = { first: false, essential: false } as const
 const FIRST = { first: true, essential: false } as const
@@ -26,8 +28,16 @@ const open = <K extends FieldKind>(kind: K, min: number, max: number, importance
 const choice = <const C extends string>(choices: readonly C[], standard: NoInfer<C>, source: string, importance: Importance): ChoiceField<C> =>
   ({ type: 'choice', choices, default: { choice: standard, basis: 'common practice', source }, ...importance })
 
+const text = (max: number): TextField => ({ type: 'text', max, ...LATER })
+const day: DateField = { type: 'date', ...LATER }
+
 const mm = 0.001
+const litre = 0.001
 const SAFE = 'the safer answer until it is known'
+
+/** Shapes of pots: round ones by their outline, square ones and troughs by their sides. */
+export const POT_SHAPES = ['taperedRound', 'cylinder', 'bowl', 'bellied', 'square', 'trough'] as const
+export type PotShapeKind = (typeof POT_SHAPES)[number]
 
 /**
  * The one table of inputs, in the order a maker is asked; a default may use fields above it.
@@ -36,19 +46,41 @@ const SAFE = 'the safer answer until it is known'
  */
 export const FIELDS = {
   'pot.have': choice(['yes', 'no'], 'yes', 'a pot is meant unless the maker says there is none yet', FIRST),
-  'pot.shape': choice(['taperedRound'], 'taperedRound', 'the usual flower pot', LATER),
+  'pot.shape': choice(POT_SHAPES, 'taperedRound', 'the usual flower pot', FIRST),
   'pot.rim': quantity('length', 40 * mm, 1000 * mm, is(200 * mm, 'mm', 'common practice', 'an 8 in pot'), ESSENTIAL),
   'pot.height': quantity('length', 30 * mm, 1000 * mm, times(0.9, 'pot.rim', 'mm', 'height of a standard pot over its rim'), LATER),
   'pot.base': quantity('length', 20 * mm, 1000 * mm, times(0.7, 'pot.rim', 'mm', 'base of a standard pot over its rim'), LATER),
+  'pot.length': quantity('length', 60 * mm, 1500 * mm, times(2.5, 'pot.rim', 'mm', 'a trough two and a half times as long as wide'), LATER),
+  'pot.belly': quantity('length', 40 * mm, 1200 * mm, times(1.15, 'pot.rim', 'mm', 'a belly a little wider than the rim'), LATER),
+  'pot.bellyHeight': quantity('length', 10 * mm, 1000 * mm, times(0.5, 'pot.height', 'mm', 'widest half way up'), LATER),
+  'pot.edge': choice(['rounded', 'sharp'], 'rounded', 'a moulded or thrown rim', LATER),
   'pot.material': choice(POT_MATERIALS_KINDS, 'terracotta', 'the usual flower pot', ESSENTIAL),
   'pot.wall': open('length', 0.3 * mm, 60 * mm, LATER),
   'pot.emptyMass': open('mass', 0.005, 60, LATER),
   'pot.drainage': choice(['hole', 'none', 'unknown'], 'unknown', SAFE, FIRST),
   'pot.fillGap': quantity('length', 0, 200 * mm, is(15 * mm, 'mm', 'common practice', 'filled to 1 to 2 cm below the rim'), LATER),
   'mix.kind': choice(MIX_KINDS, 'soilless', 'house plants are sold in soilless mixes', LATER),
+  'mix.bulkDensity': open('density', 10, 2500, LATER),
+  'mix.capacity': open('ratio', 0, 1, LATER),
+  'mix.porosity': open('ratio', 0, 1, LATER),
+  'layer.depth': quantity('length', 0, 300 * mm, is(0, 'mm', 'common practice', 'no drainage layer'), LATER),
+  'layer.kind': choice(FILLING_KINDS, 'gravel', 'the heaviest of the usual layers', LATER),
+  'topping.depth': quantity('length', 0, 200 * mm, is(0, 'mm', 'common practice', 'no top dressing'), LATER),
+  'topping.kind': choice(FILLING_KINDS, 'gravel', 'the heaviest of the usual dressings', LATER),
+  'saucer.width': open('length', 40 * mm, 1000 * mm, LATER),
+  'saucer.depth': open('length', 2 * mm, 150 * mm, LATER),
+  'saucer.mass': open('mass', 0.005, 30, LATER),
+  'reservoir.volume': open('volume', 0.01 * litre, 50 * litre, LATER),
+  'cover.inside': open('length', 40 * mm, 1200 * mm, LATER),
+  'cover.height': open('length', 20 * mm, 1200 * mm, LATER),
+  'cover.mass': open('mass', 0.005, 60, LATER),
   'weighed.mass': open('mass', 0.02, 150, FIRST),
   'weighed.state': choice(['dry', 'watered', 'flooded'], 'dry', SAFE, FIRST),
+  'weighed.tare': open('mass', 0.001, 100, LATER),
+  'plant.size': choice(PLANT_SIZES, 'byPot', 'a plant in proportion to its pot', LATER),
+  'plant.kind': choice(PLANT_KINDS, 'leafy', 'the usual house plant', LATER),
   'plant.mass': open('mass', 0.005, 60, LATER),
+  'plant.growth': choice(PLANT_GROWTHS, 'grows', 'a plant grows until its roots fill the pot', LATER),
   'plant.height': quantity('length', 0, 3, times(1, 'pot.rim', 'mm', 'a plant about as tall as its pot is wide'), LATER),
   'seat.offset': quantity('length', 0, 300 * mm, times(0.05, 'pot.rim', 'mm', 'a pot set in by eye'), LATER),
   'make.stage': choice(['planned', 'made'], 'planned', 'everything can still be changed', FIRST),
@@ -57,22 +89,31 @@ export const FIELDS = {
   'cord.make': choice(CORD_MAKES, 'unknown', SAFE, FIRST),
   'cord.diameter': open('length', 0.5 * mm, 30 * mm, FIRST),
   'cord.linearDensity': open('linearDensity', 0.0001, 0.5, FIRST),
+  'cord.weighedMass': open('mass', 0.001, 20, LATER),
+  'cord.weighedLength': open('length', 100 * mm, 500, LATER),
   'cord.rated': open('force', 5, 100_000, FIRST),
+  'cord.lot': text(80),
   'make.legs': quantity('count', 3, 12, is(4, '', 'common practice', 'four legs'), ESSENTIAL),
   'make.strands': quantity('count', 1, 48, is(4, '', 'common practice', 'four strands a leg'), ESSENTIAL),
   'make.build': choice(['plain', 'sinnet', 'alternating', 'spiral'], 'sinnet', SAFE, FIRST),
-  'make.joined': choice(['no', 'yes'], 'no', 'no carrying strand is tied in its length', LATER),
+  'make.fillers': open('count', 1, 48, LATER),
+  'make.joined': choice(['no', 'yes', 'splice', 'glued'], 'no', 'no carrying strand is tied in its length', LATER),
   'make.top': choice(['ring', 'bunched'], 'ring', 'the legs hang from a ring by lark’s heads', LATER),
   'make.legLength': open('length', 50 * mm, 4, LATER),
   'make.totalLength': quantity('length', 200 * mm, 5, is(1, 'cm', 'common practice', 'a hanger of 100 cm'), LATER),
   'make.fringe': quantity('length', 0, 3, is(0.25, 'cm', 'common practice', 'a fringe of 25 cm'), LATER),
   'make.tolerance': quantity('length', 0, 60 * mm, is(10 * mm, 'mm', 'common practice', 'legs knotted by hand to within 10 mm of each other'), LATER),
+  'make.cords': open('count', 1, 400, LATER),
+  'make.cutLength': open('length', 200 * mm, 40, LATER),
+  'make.date': day,
   'cradle.kind': choice(['net', 'open'], 'net', 'neighbouring legs are knotted together round the pot', LATER),
   'cradle.first': quantity('length', 10 * mm, 1, times(0.55, 'pot.rim', 'mm', 'first knots about half the rim above the gathering knot'), LATER),
   'gathering.wraps': quantity('count', 1, 40, is(8, '', 'common practice', 'eight wraps'), LATER),
   'testHang.mass': open('mass', 0.1, 500, LATER),
+  'testHang.volume': open('volume', 0.1 * litre, 500 * litre, LATER),
   'testHang.time': quantity('time', 60, YEAR, is(60, 'min', 'common practice', 'a time that was not noted counts as too short'), LATER),
   'testHang.slip': quantity('length', 0, 200 * mm, is(200 * mm, 'mm', 'common practice', 'a slip that was not marked and measured counts as too large'), LATER),
+  'testHang.date': day,
   'ring.rated': open('force', 5, 100_000, LATER),
   'ring.metal': choice([...METALS, 'wood'], 'steel', 'a welded steel ring', LATER),
   'ring.wire': quantity('length', 1 * mm, 40 * mm, is(4 * mm, 'mm', 'common practice', 'ring of 4 mm wire'), LATER),
@@ -94,6 +135,8 @@ export const FIELDS = {
   'place.exposure': choice(EXPOSURES, 'indoors', 'hung indoors and dry', LATER),
   'place.watering': choice(['weekly', 'daily'], 'weekly', 'a house plant', LATER),
   'place.life': quantity('time', 30 * DAY, 10 * YEAR, is(3 * YEAR, 'year', 'common practice', 'replaced after three years'), LATER),
+  'reserve.own': open('ratio', 1, 20, LATER),
+  'reserve.reason': text(200),
 } as const satisfies Readonly<Record<string, Field>>
 
 export type FieldPath = keyof typeof FIELDS

@@ -1,5 +1,6 @@
 import type { Basis } from '../catalogue/basis'
 import type { Answers, FieldPath } from './fields'
+import type { PullTest } from './pullTest'
 
 /** A value that was not given and had to be assumed. `text` reads back through the reader. */
 export interface Assumed {
@@ -15,4 +16,6 @@ export interface Hanger {
   readonly answers: Answers
   readonly given: ReadonlySet<FieldPath>
   readonly assumed: readonly Assumed[]
+  /** The pull tests whose load is written, in the order of the log. */
+  readonly pullTests: readonly PullTest[]
 }

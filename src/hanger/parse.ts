@@ -1,6 +1,8 @@
 import type { Extra, HangerDocument } from './document'
 import { FIELD_PATHS, isFieldPath, type FieldPath } from './fields'
 import type { FileProblem } from './problem'
+import type { PullTestRow } from './pullTest'
+import { PULL_TEST_COLUMNS, type PullTestColumn } from './pullTestFields'
 import { FORMAT, HANGER_FILE, splitPath, VERSION } from './schema'
 
 export type ParseOutcome =
@@ -12,7 +14,8 @@ const isRecord = (x: unknown): x is Record<string, unknown> => typeof x === 'obj
 const show = (x: unknown): string => JSON.stringify(x).slice(0, 60)
 const refuse = (...problems: readonly FileProblem[]): ParseOutcome => ({ ok: false, problems })
 
-const KNOWN_TOP = new Set(['format', 'version', 'name'])
+const KNOWN_TOP = new Set(['format', 'version', 'name', 'pullTests'])
+const COLUMNS: ReadonlySet<string> = new Set(PULL_TEST_COLUMNS)
 const GROUPS = new Set(FIELD_PATHS.map((path) => splitPath(path)[0]))
 
 /**
@@ -36,10 +39,11 @@ export function parseDocument(text: string): ParseOutcome {
   if (!shape.success) {
     return refuse(...shape.error.issues.map((issue): FileProblem => {
       const found = issue.path.reduce<unknown>((at, key) => (isRecord(at) && Object.hasOwn(at, key) ? at[key as string] : null), json)
+      if (issue.path[0] === 'pullTests' && issue.path.length < 3) return { code: 'NOT_A_LOG', found: show(found) }
       return issue.path[0] === 'name' ? { code: 'BAD_NAME', found: show(found) } : { code: 'NOT_TEXT', path: issue.path.join('.'), found: show(found) }
     }))
   }
-  return { ok: true, document: { name: typeof json['name'] === 'string' ? json['name'] : '', typed: typedTexts(json), extra: unknownKeys(json) } }
+  return { ok: true, document: { name: typeof json['name'] === 'string' ? json['name'] : '', typed: typedTexts(json), pullTests: pullTestRows(json['pullTests']), extra: unknownKeys(json) } }
 }
 
 function typedTexts(json: Record<string, unknown>): HangerDocument['typed'] {
@@ -53,6 +57,20 @@ function typedTexts(json: Record<string, unknown>): HangerDocument['typed'] {
   return typed
 }
 
+/** Rows of a pull-test log from parsed JSON; what is no row is none. */
+export function pullTestRows(json: unknown): readonly PullTestRow[] {
+  if (!Array.isArray(json)) return []
+  return json.filter(isRecord).map((row) => ({
+    typed: Object.fromEntries(Object.entries(row).flatMap(([key, value]): [PullTestColumn, string][] =>
+      (COLUMNS.has(key) && (typeof value === 'string' || typeof value === 'number') ? [[key as PullTestColumn, String(value)]] : []))),
+    extra: Object.fromEntries(Object.entries(row).filter(([key]) => !COLUMNS.has(key))),
+  }))
+}
+
+/** The log as it stands in a file. */
+export const pullTestJson = (rows: readonly PullTestRow[]): readonly Extra[] =>
+  rows.map(({ typed, extra }) => ({ ...Object.fromEntries(PULL_TEST_COLUMNS.flatMap((column) => (typed[column] === undefined ? [] : [[column, typed[column]]]))), ...extra }))
+
 function unknownKeys(json: Record<string, unknown>): Extra {
   const kept = Object.entries(json).flatMap(([key, value]): [string, unknown][] => {
     if (KNOWN_TOP.has(key)) return []
@@ -65,8 +83,9 @@ function unknownKeys(json: Record<string, unknown>): Extra {
 
 /** Dotted names of the keys in a document that this version does not know. */
 export function unknownKeyNames(document: HangerDocument): readonly string[] {
-  return Object.entries(document.extra).flatMap(([key, value]) =>
+  const inGroups = Object.entries(document.extra).flatMap(([key, value]) =>
     GROUPS.has(key) && isRecord(value) ? Object.keys(value).map((inner) => `${key}.${inner}`) : [key])
+  return [...inGroups, ...document.pullTests.flatMap(({ extra }, i) => Object.keys(extra).map((key) => `pullTests[${i + 1}].${key}`))]
 }
 
 /** The text of the hanger file: what was typed, in the table's order, and every kept key. */
@@ -83,6 +102,7 @@ export function writeDocument(document: HangerDocument): string {
     const kept = document.extra[group]
     top.push([group, Object.fromEntries([...entries, ...(isRecord(kept) ? Object.entries(kept) : [])])])
   }
+  if (document.pullTests.length > 0) top.push(['pullTests', pullTestJson(document.pullTests)])
   top.push(...Object.entries(document.extra).filter(([key]) => !groups.has(key)))
   return `${JSON.stringify(Object.fromEntries(top), null, 2)}\n`
 }

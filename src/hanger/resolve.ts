@@ -1,53 +1,50 @@
 import { formatSi } from '../quantity/formatSi'
-import { readQuantity } from '../quantity/readQuantity'
-import type { UnitSymbol } from '../quantity/units'
 import type { HangerDocument } from './document'
-import type { Field, FieldKind } from './field'
+import type { Field } from './field'
 import { FIELD_PATHS, fieldOf, type Answers, type FieldPath } from './fields'
 import type { Assumed, Hanger } from './hanger'
-import type { AllowedRange, FieldProblem } from './problem'
+import type { AnswerProblem, FieldProblem, Relation } from './problem'
+import { readPullTest } from './pullTest'
+import { readValue, type Read } from './readValue'
+import { isRelevant } from './relevance'
 
 export type ResolveOutcome =
   | { readonly ok: true; readonly hanger: Hanger }
-  | { readonly ok: false; readonly problems: readonly FieldProblem[] }
-
-/** Units that allowed ranges are told in. */
-const RANGE_UNIT: Readonly<Record<FieldKind, UnitSymbol | ''>> = { length: 'mm', mass: 'kg', force: 'N', linearDensity: 'g/m', time: 'day', count: '' }
-
-type Read = { readonly ok: true; readonly value: number | string } | { readonly ok: false; readonly problem: FieldProblem }
+  | { readonly ok: false; readonly problems: readonly AnswerProblem[] }
 
 /**
  * Reads one field's text: its SI value, or a problem naming the field, what was given and what is
- * allowed (NOT_A_CHOICE, BAD_QUANTITY, OUT_OF_RANGE). The range's ends are allowed.
+ * allowed (the codes of ValueProblem). The range's ends are allowed.
  * @example readField('pot.rim', '20 cm') // { ok: true, value: 0.2 }
  */
-export function readField(path: FieldPath, text: string): Read {
-  const field = fieldOf(path)
-  if (field.type === 'choice') {
-    const word = text.trim()
-    return field.choices.includes(word) ? { ok: true, value: word } : { ok: false, problem: { code: 'NOT_A_CHOICE', path, given: text, choices: field.choices } }
-  }
-  const read = readQuantity(text, field.kind)
-  const allowed: AllowedRange = { unit: RANGE_UNIT[field.kind], min: field.min, max: field.max }
-  if (!read.ok) return { ok: false, problem: { code: 'BAD_QUANTITY', path, given: text, why: read.problem, allowed } }
-  if (read.value < field.min || read.value > field.max) return { ok: false, problem: { code: 'OUT_OF_RANGE', path, given: text, allowed } }
-  return { ok: true, value: read.value }
-}
+export const readField = (path: FieldPath, text: string): Read<FieldPath> => readValue(path, fieldOf(path), text)
 
-/** Pairs of which the first must stay below the second. */
-const BELOW: readonly (readonly [FieldPath, FieldPath])[] = [['pot.fillGap', 'pot.height'], ['make.fringe', 'make.totalLength']]
+/** Pairs of which the first must stay below the second, or may at most be as much. */
+const PAIRS: readonly (readonly [low: FieldPath, relation: 'below' | 'atMost', high: FieldPath])[] = [
+  ['pot.fillGap', 'below', 'pot.height'],
+  ['pot.rim', 'atMost', 'pot.belly'],
+  ['pot.base', 'atMost', 'pot.belly'],
+  ['pot.bellyHeight', 'below', 'pot.height'],
+  ['mix.capacity', 'atMost', 'mix.porosity'],
+  ['layer.depth', 'below', 'pot.height'],
+  ['topping.depth', 'below', 'pot.height'],
+  ['weighed.tare', 'below', 'weighed.mass'],
+  ['make.fillers', 'atMost', 'make.strands'],
+  ['make.fringe', 'below', 'make.totalLength'],
+]
+const CONVERSE: Readonly<Record<'below' | 'atMost', Relation>> = { below: 'above', atMost: 'atLeast' }
 
 /**
  * Turns the typed texts of a document into SI values. Fields without a text get their default and
  * are listed as assumed; a text that cannot be read is a problem, and all problems are reported; where
  * each can be read, so are pairs that cannot both be true (CONFLICT).
- * @example resolveDocument({ name: '', typed: { 'pot.rim': '9 in' }, extra: {} }).hanger.answers['pot.rim'] // 0.2286
+ * @example resolveDocument({ name: '', typed: { 'pot.rim': '9 in' }, pullTests: [], extra: {} }).hanger.answers['pot.rim'] // 0.2286
  */
 export function resolveDocument(document: HangerDocument): ResolveOutcome {
   const values: Record<string, number | string | null> = {}
   const given = new Set<FieldPath>()
   const assumed: Assumed[] = []
-  const problems: FieldProblem[] = []
+  const problems: AnswerProblem[] = []
   for (const path of FIELD_PATHS) {
     const text = document.typed[path]
     const read = text === undefined ? null : readField(path, text)
@@ -61,13 +58,16 @@ export function resolveDocument(document: HangerDocument): ResolveOutcome {
     values[path] = standard.value
     if (standard.assumed && !read) assumed.push(standard.assumed)
   }
-  if (problems.length === 0) problems.push(...conflicts(document, values, assumed))
+  const log = document.pullTests.map(readPullTest)
+  problems.push(...log.flatMap((row) => row.problems))
+  const answers = values as Answers
+  if (problems.length === 0) problems.push(...conflicts(document, answers, assumed))
   if (problems.length > 0) return { ok: false, problems }
-  return { ok: true, hanger: { name: document.name, answers: values as Answers, given, assumed } }
+  return { ok: true, hanger: { name: document.name, answers, given, assumed, pullTests: log.flatMap(({ test }) => (test === null ? [] : [test])) } }
 }
 
 function assume(path: FieldPath, field: Field, values: Readonly<Record<string, number | string | null>>): { value: number | string | null; assumed: Assumed | null } {
-  if (field.type === 'open') return { value: null, assumed: null }
+  if (field.type === 'open' || field.type === 'text' || field.type === 'date') return { value: null, assumed: null }
   if (field.type === 'choice') {
     const { choice, basis, source } = field.default
     return { value: choice, assumed: { path, text: choice, basis, source } }
@@ -79,13 +79,16 @@ function assume(path: FieldPath, field: Field, values: Readonly<Record<string, n
   return { value, assumed: { path, text: formatSi(value, unit), basis, source } }
 }
 
-function conflicts(document: HangerDocument, values: Readonly<Record<string, number | string | null>>, assumed: readonly Assumed[]): readonly FieldProblem[] {
+function conflicts(document: HangerDocument, answers: Answers, assumed: readonly Assumed[]): readonly FieldProblem[] {
   const textOf = (path: FieldPath): string => document.typed[path] ?? assumed.find((a) => a.path === path)?.text ?? ''
-  return BELOW.filter(([low, high]) => (values[low] as number) >= (values[high] as number))
-    // A default that does not fit yields: only a typed answer can be at fault.
-    .map(([low, high]): FieldProblem => {
-      const path = document.typed[low] === undefined ? high : low
-      const other = path === low ? high : low
-      return { code: 'CONFLICT', path, given: textOf(path), other, otherText: textOf(other) }
-    })
+  const isTyped = (path: FieldPath): boolean => document.typed[path] !== undefined
+  return PAIRS.flatMap(([low, relation, high]): FieldProblem[] => {
+    const [a, b] = [answers[low], answers[high]]
+    if (typeof a !== 'number' || typeof b !== 'number' || (relation === 'below' ? a < b : a <= b)) return []
+    // A default that does not fit yields: only a typed answer can be at fault, and only where it matters.
+    if (!(isTyped(low) || isTyped(high)) || !isRelevant(low, answers) || !isRelevant(high, answers)) return []
+    return isTyped(low)
+      ? [{ code: 'CONFLICT', path: low, given: textOf(low), relation, other: high, otherText: textOf(high) }]
+      : [{ code: 'CONFLICT', path: high, given: textOf(high), relation: CONVERSE[relation], other: low, otherText: textOf(low) }]
+  })
 }

@@ -1,5 +1,7 @@
 import * as z from 'zod'
+import type { Field } from './field'
 import { FIELD_PATHS, fieldOf, type FieldPath } from './fields'
+import { PULL_TEST_FIELDS } from './pullTestFields'
 
 // The page forbids code from strings; zod's faster path would try it once.
 z.config({ jitless: true })
@@ -17,30 +19,32 @@ export function splitPath(path: FieldPath): readonly [string, string] {
 }
 
 /** What the file should hold for a field. */
-function textSchema(path: FieldPath): z.ZodType {
-  const field = fieldOf(path)
+function textSchema(field: Field): z.ZodType {
   if (field.type === 'choice') return z.string().meta({ enum: [...field.choices] }).optional()
+  if (field.type === 'text') return z.string().max(field.max).optional()
+  if (field.type === 'date') return z.string().meta({ format: 'date' }).optional()
   if (field.kind === 'count') return z.union([z.string(), z.number()]).meta({ description: `whole number from ${field.min} to ${field.max}` }).optional()
-  return z.string().meta({ description: `${field.kind} with its unit, as typed` }).optional()
+  return z.string().meta({ description: field.kind === 'ratio' ? 'a share or a plain number' : `${field.kind} with its unit, as typed` }).optional()
 }
 
 /** What is let through to the reader of the field, whose sentence says more than a schema can: a bare number too. */
 const anyText = (): z.ZodType => z.union([z.string(), z.number()]).optional()
 
-function groupSchemas(textOf: (path: FieldPath) => z.ZodType): Record<string, z.ZodType> {
+function groupSchemas(textOf: (field: Field) => z.ZodType): Record<string, z.ZodType> {
   const groups: Record<string, Record<string, z.ZodType>> = {}
   for (const path of FIELD_PATHS) {
     const [group, key] = splitPath(path)
-    groups[group] = { ...groups[group], [key]: textOf(path) }
+    groups[group] = { ...groups[group], [key]: textOf(fieldOf(path)) }
   }
   return Object.fromEntries(Object.entries(groups).map(([group, shape]) => [group, z.looseObject(shape).optional()]))
 }
 
-const fileSchema = (textOf: (path: FieldPath) => z.ZodType): z.ZodType => z.looseObject({
+const fileSchema = (textOf: (field: Field) => z.ZodType): z.ZodType => z.looseObject({
   format: z.literal(FORMAT),
   version: z.number(),
   name: z.string().max(200).optional(),
   ...groupSchemas(textOf),
+  pullTests: z.array(z.looseObject(Object.fromEntries(Object.entries(PULL_TEST_FIELDS).map(([column, field]) => [column, textOf(field)])))).optional(),
 })
 
 /** The hanger file as text: what is in it, not what it means. Unknown keys are let through. */

@@ -8,7 +8,7 @@ import type { WoodCode } from '../catalogue/woods'
 import { FIELD_WORDS } from './fields'
 
 export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
-  pottingMixes: 'Potting mixes', potMaterials: 'Pots', plants: 'Plants',
+  pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', plants: 'Plants',
   cords: 'Cord', cordTests: 'Cord tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
   metals: 'Metal', woods: 'Woods', timber: 'Timber',
   legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', testHang: 'Test hang',
@@ -16,7 +16,7 @@ export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
 }
 
 const FIBRES: Readonly<Record<Fibre, string>> = {
-  cotton: 'cotton', linen: 'linen', hemp: 'hemp', jute: 'jute', polyester: 'polyester', polypropylene: 'polypropylene', nylon: 'nylon', viscose: 'viscose', unknown: 'unknown fibre',
+  cotton: 'cotton', linen: 'linen', hemp: 'hemp', jute: 'jute', manila: 'manila', sisal: 'sisal', polyester: 'polyester', polypropylene: 'polypropylene', nylon: 'nylon', viscose: 'viscose', unknown: 'unknown fibre',
 }
 
 const KNOTS: Readonly<Record<KnotCode, string>> = {
@@ -60,6 +60,8 @@ export const CATALOGUE_CODES = {
   fibre: FIBRES,
   pot: FIELD_WORDS['pot.material'].choices,
   mix: { ...FIELD_WORDS['mix.kind'].choices, unknown: 'unknown mix' },
+  filling: FIELD_WORDS['layer.kind'].choices,
+  plantSize: FIELD_WORDS['plant.size'].choices,
   timber: { softwood: 'softwood', hardwood: 'hardwood', unknown: 'unknown timber' },
   metal: { steel: 'steel', brass: 'brass', unknown: 'unknown metal' },
   roof: { indoors: 'indoors, dry', steamy: 'a steamy room' },

@@ -1,7 +1,8 @@
 import { formatSi } from '../quantity/formatSi'
 import type { QuantityProblem } from '../quantity/quantityProblem'
-import type { AllowedRange, FieldProblem, FileProblem, InputProblem } from '../hanger/problem'
+import type { AllowedRange, FieldProblem, FileProblem, InputProblem, RecordProblem, Relation, ValueProblem } from '../hanger/problem'
 import { FIELD_WORDS } from './fields'
+import { PULL_TEST_WORDS } from './pullTests'
 
 const list = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`)
 
@@ -31,16 +32,33 @@ const FILE_WORDS: { readonly [C in FileProblem['code']]: (problem: Extract<FileP
   NEWER_VERSION: ({ version }) => `This hanger file is of version ${version}, made by a newer Strandwise; this one reads version 1.`,
   BAD_VERSION: ({ found }) => `This is not a hanger file: "version" should be a whole number from 1 and is ${found}.`,
   BAD_NAME: ({ found }) => `The name should be a text of at most 200 characters and is ${found}.`,
+  NOT_A_LOG: ({ found }) => `“pullTests” should be a list of pull tests, each with its load, and is ${found}.`,
   NOT_TEXT: ({ path, found }) => `“${path}” should be a text with its unit, such as "3 mm", and is ${found}.`,
 }
 
-const FIELD_PROBLEM_WORDS: { readonly [C in FieldProblem['code']]: (problem: Extract<FieldProblem, { code: C }>) => string } = {
-  BAD_QUANTITY: ({ path, given, why, allowed }) => `${FIELD_WORDS[path].label}: given “${given}”, but ${quantityText(why)}. Allowed: ${allowedText(allowed)}.`,
-  OUT_OF_RANGE: ({ path, given, allowed }) => `${FIELD_WORDS[path].label}: given “${given}”, which is outside the allowed ${allowedText(allowed)}.`,
-  NOT_A_CHOICE: ({ path, given, choices }) => `${FIELD_WORDS[path].label}${FIELD_WORDS[path].label.endsWith('?') ? ' Given' : ': given'} “${given}”. Allowed: ${list(choices)}.`,
-  CONFLICT: ({ path, given, other, otherText }) => path.endsWith('fillGap') || path.endsWith('fringe')
-    ? `${FIELD_WORDS[path].label}: given ${given}, but it must stay below “${FIELD_WORDS[other].label}”, ${otherText}.`
-    : `${FIELD_WORDS[path].label}: given ${given}, but it must be more than “${FIELD_WORDS[other].label}”, ${otherText}.`,
+type ValueWords = { readonly [C in ValueProblem<string>['code']]: (label: string, problem: Extract<ValueProblem<string>, { code: C }>) => string }
+
+const given = (label: string, text: string): string => `${label}${label.endsWith('?') ? ' Given' : ': given'} “${text}”`
+
+const VALUE_WORDS: ValueWords = {
+  BAD_QUANTITY: (label, { given: text, why, allowed }) => `${given(label, text)}, but ${quantityText(why)}. Allowed: ${allowedText(allowed)}.`,
+  OUT_OF_RANGE: (label, { given: text, allowed }) => `${given(label, text)}, which is outside the allowed ${allowedText(allowed)}.`,
+  NOT_A_CHOICE: (label, { given: text, choices }) => `${given(label, text)}. Allowed: ${list(choices)}.`,
+  BAD_DATE: (label, { given: text }) => `${given(label, text)}, which is no day of the calendar. Allowed: year-month-day, such as 2026-03-21.`,
+  TEXT_TOO_LONG: (label, { given: text, max }) => `${label}: given ${text.length} characters beginning “${text.slice(0, 30)}”. Allowed: up to ${max}.`,
+}
+
+const RELATION_WORDS: Readonly<Record<Relation, string>> = { below: 'must stay below', atMost: 'may be at most', above: 'must be more than', atLeast: 'must be at least' }
+
+const valueText = (label: string, problem: ValueProblem<string>): string =>
+  (VALUE_WORDS[problem.code] as (label: string, p: ValueProblem<string>) => string)(label, problem)
+
+function answerText(problem: FieldProblem | RecordProblem): string {
+  if (problem.code === 'IN_PULL_TEST') return `Pull test ${problem.row + 1}, ${valueText(PULL_TEST_WORDS[problem.why.path].label.toLowerCase(), problem.why)}`
+  const { label } = FIELD_WORDS[problem.path]
+  return problem.code === 'CONFLICT'
+    ? `${label}: given ${problem.given}, but it ${RELATION_WORDS[problem.relation]} “${FIELD_WORDS[problem.other].label}”, ${problem.otherText}.`
+    : valueText(label, problem)
 }
 
 const quantityText = (problem: QuantityProblem): string => (QUANTITY_WORDS[problem.code] as (p: QuantityProblem) => string)(problem)
@@ -52,5 +70,5 @@ const isFileProblem = (problem: InputProblem): problem is FileProblem => Object.
 export function problemText(problem: InputProblem): string {
   return isFileProblem(problem)
     ? (FILE_WORDS[problem.code] as (p: FileProblem) => string)(problem)
-    : (FIELD_PROBLEM_WORDS[problem.code] as (p: FieldProblem) => string)(problem)
+    : answerText(problem)
 }
