@@ -27,10 +27,10 @@ export const TIMBER_GRAVITY: Readonly<Record<Timber, TimberGravity>> = {
 }
 
 /** Ultimate withdrawal of a wood screw from side grain, p = c G^2 D L (N, mm): c in N/mm2. */
-export const SCREW_WITHDRAWAL_ULTIMATE: Value = value(108.25e6, 'Pa', 'published', 'USDA Wood Handbook FPL-GTR-282 (2021), eq. 8-10, p. 8-10: p = 108.25 G^2 D L (N, mm)')
+export const SCREW_WITHDRAWAL_ULTIMATE: Value = value(108.25e6, 'Pa', 'published', 'USDA Wood Handbook FPL-GTR-282 (2021), eq. 8-10, p. 8-10 (108.25 there, in N and mm)')
 
 /** Allowable withdrawal of a wood screw from side grain, W = c G^2 D per length of thread. */
-export const SCREW_WITHDRAWAL_ALLOWABLE: Value = value(19.65e6, 'Pa', 'published', 'AWC National Design Specification, wood screws, W = 2850 G^2 D lb/in (D in inches)')
+export const SCREW_WITHDRAWAL_ALLOWABLE: Value = value(19.65e6, 'Pa', 'published', 'AWC National Design Specification, wood screws (2850 there, in lb and inches)')
 
 /** Lower-tail factor from mean ultimate withdrawal to the 5 % value. */
 export const WITHDRAWAL_SCATTER: Value = value(0.7, '1', 'from memory', 'coefficient of variation about 0.18: 1 - 1.645 x 0.18')

@@ -94,7 +94,7 @@ function byModel(solved: Solved, code: CaseCode, findings: readonly Finding[]): 
   return assessLink({
     link: 'gatheringGrip', part: 'gripModel', side: 'hanger', case: code,
     demand: slip === null ? null : { value: slip, unit: 'N' },
-    capacity: { value: grip, unit: 'N', basis: 'computed', source: 'grip of wraps, 2 pi mu n t; no published test' },
+    capacity: { value: grip, unit: 'N', basis: 'computed', source: 'grip of the wraps, from their number, tension and friction; no published test' },
     factors: [factor('relaxation', WRAP_RELAXATION), reserve(reserveOf)],
     grade: 'model', overallFactor: null, atLeast: 'holds', findings,
     terms: [

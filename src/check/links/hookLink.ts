@@ -41,7 +41,7 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
     return assessLink({
       ...base,
       part: bowl ? 'wireHinge' : 'ringCollapse',
-      capacity: { value: capacity, unit: 'N', basis: 'computed', source: bowl ? 'plastic hinge of an open hook, Mp / R' : 'plastic collapse of a closed eye, 4 Mp / R' },
+      capacity: { value: capacity, unit: 'N', basis: 'computed', source: bowl ? 'the pull that bends an open hook of this wire open for good' : 'the pull that bends a closed eye of this wire for good' },
       factors: [reserve(reserveOf)],
       grade: 'table',
       terms: [

@@ -28,7 +28,7 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
   return temperAssumed(solved, ['hook.wire', 'hook.projection'], [assessLink({
     link: 'hookShank', part: 'shankBending', side: 'place', case: 'bump',
     demand: { value: side, unit: 'N' },
-    capacity: { value: capacity, unit: 'N', basis: 'computed', source: 'plastic bending of the shank, Mp / lever' },
+    capacity: { value: capacity, unit: 'N', basis: 'computed', source: 'the weight that bends a shank of this wire for good' },
     factors: [reserve(reserveOf)],
     grade: 'table',
     overallFactor: null,

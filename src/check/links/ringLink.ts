@@ -49,7 +49,7 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
     return assessLink({
       ...base,
       part: 'ringCollapse',
-      capacity: { value: collapse, unit: 'N', basis: 'computed', source: 'plastic collapse of a closed ring, 4 Mp / R' },
+      capacity: { value: collapse, unit: 'N', basis: 'computed', source: 'the pull that bends a closed ring of this wire for good' },
       factors: [reserve(reserveOf)],
       grade: 'table',
       findings: opens ? [{ code: 'RING_MAY_OPEN', force: load.weight }] : [],
