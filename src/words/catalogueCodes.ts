@@ -45,6 +45,8 @@ const WOODS: Readonly<Record<WoodCode, string>> = {
   sitkaSpruce: 'Sitka spruce', whiteSpruce: 'white spruce', engelmannSpruce: 'Engelmann spruce', westernRedcedar: 'western redcedar',
 }
 
+const PLANT_SIZE_NAMES = Object.fromEntries(Object.entries(FIELD_WORDS['plant.size'].choices).filter(([code]) => code !== 'byPot'))
+
 const NATURAL_CORDS: Readonly<Record<keyof typeof NATURAL_CORD_BREAKS, string>> = {
   cottonHollowBraid8: 'cotton, hollow braid, 8 mm', cottonTwisted4_8: 'cotton, three-strand, 4.8 mm (3/16 in)', cottonTwisted12_7: 'cotton, three-strand, 12.7 mm (1/2 in)',
   cottonSolidBraid4_8: 'cotton, solid braid, 4.8 mm (3/16 in)', cottonSolidBraid12_7: 'cotton, solid braid, 12.7 mm (1/2 in)',
@@ -61,7 +63,7 @@ export const CATALOGUE_CODES = {
   pot: FIELD_WORDS['pot.material'].choices,
   mix: { ...FIELD_WORDS['mix.kind'].choices, unknown: 'unknown mix' },
   filling: FIELD_WORDS['layer.kind'].choices,
-  plantSize: FIELD_WORDS['plant.size'].choices,
+  plantSize: PLANT_SIZE_NAMES,
   timber: { softwood: 'softwood', hardwood: 'hardwood', unknown: 'unknown timber' },
   metal: { steel: 'steel', brass: 'brass', unknown: 'unknown metal' },
   roof: { indoors: 'indoors, dry', steamy: 'a steamy room' },

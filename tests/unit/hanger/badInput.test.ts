@@ -1,15 +1,20 @@
 import { describe, expect, test } from 'vitest'
 import { EMPTY_DOCUMENT, editField, FIELD_PATHS, FIELD_WORDS, fieldOf, problemText, readField, resolveDocument } from '#core'
 
-const WRONG_UNIT = { length: '3 kg', mass: '3 N', force: '3 lb', linearDensity: '3 mm', time: '3 mm', count: '3 mm' } as const
+const WRONG_UNIT = { length: '3 kg', mass: '3 N', force: '3 lb', linearDensity: '3 mm', time: '3 mm', count: '3 mm', volume: '3 kg', density: '3 kg', ratio: '3 mm' } as const
+/** A unit to write a value in SI in, and for kinds that have none, none. */
+const UNIT = { length: 'm', mass: 'kg', force: 'N', linearDensity: 'kg/m', time: 's', count: '', volume: 'm3', density: 'kg/m3', ratio: '' } as const
 
 /** What must be refused in each field. */
 function badTexts(path: (typeof FIELD_PATHS)[number]): readonly string[] {
   const field = fieldOf(path)
   if (field.type === 'choice') return ['', '  ', 'nonsense', 'Yes please', '7', '<b>']
-  const absurd = field.kind === 'count' ? '1000000' : `1000000000 ${{ length: 'm', mass: 'kg', force: 'kN', linearDensity: 'kg/m', time: 'years' }[field.kind]}`
-  const negative = field.kind === 'count' ? '-4' : `-4 ${{ length: 'mm', mass: 'kg', force: 'N', linearDensity: 'g/m', time: 'days' }[field.kind]}`
-  return ['', '  ', 'abc', '4..5', '1/0', WRONG_UNIT[field.kind], absurd, negative, ...(field.kind === 'count' ? ['2.5'] : ['12'])]
+  if (field.type === 'text') return ['x'.repeat(field.max + 1)]
+  if (field.type === 'date') return ['', '  ', 'yesterday', '21.3.2026', '2026-02-29', '2026-13-01', '2026-3-1', '2026-00-10']
+  const absurd = `1000000000 ${UNIT[field.kind]}`.trim()
+  const negative = `-4 ${UNIT[field.kind]}`.trim()
+  const odd = field.kind === 'count' ? ['2.5'] : field.kind === 'ratio' ? [] : ['12']
+  return ['', '  ', 'abc', '4..5', '1/0', WRONG_UNIT[field.kind], absurd, negative, ...odd]
 }
 
 describe.each(FIELD_PATHS)('%s', (path) => {
@@ -20,8 +25,10 @@ describe.each(FIELD_PATHS)('%s', (path) => {
     if (read.ok) return
     const sentence = problemText(read.problem)
     expect(sentence).toContain(FIELD_WORDS[path].label)
-    expect(sentence).toContain(text)
-    if (field.type === 'choice') for (const choice of field.choices) expect(sentence).toContain(choice)
+    expect(sentence).toContain(field.type === 'text' ? String(text.length) : text)
+    if (field.type === 'text') expect(sentence).toContain(`up to ${field.max}`)
+    else if (field.type === 'date') expect(sentence).toMatch(/Allowed: year-month-day/)
+    else if (field.type === 'choice') for (const choice of field.choices) expect(sentence).toContain(choice)
     else expect(sentence).toMatch(/[Aa]llowed.* to /)
   })
 
@@ -30,10 +37,11 @@ describe.each(FIELD_PATHS)('%s', (path) => {
   })
 
   test('what was typed stays in the document even where it cannot be read', () => {
-    const document = editField(EMPTY_DOCUMENT, path, 'rubbish')
-    expect(document.typed[path]).toBe('rubbish')
+    const rubbish = field.type === 'text' ? 'x'.repeat(field.max + 1) : 'rubbish'
+    const document = editField(EMPTY_DOCUMENT, path, rubbish)
+    expect(document.typed[path]).toBe(rubbish)
     const outcome = resolveDocument(document)
-    expect(outcome.ok ? [] : outcome.problems.map((p) => p.path)).toContain(path)
+    expect(outcome.ok ? [] : outcome.problems.map((p) => ('path' in p ? p.path : null))).toContain(path)
   })
 
   test('has a name, a help line and words for each choice', () => {
@@ -53,9 +61,9 @@ describe.each(FIELD_PATHS)('%s', (path) => {
       expect(read.ok && read.value).toBeCloseTo(outcome.hanger.answers[path] as number, 9)
     })
   }
-  if (field.type !== 'choice') {
+  if (field.type === 'quantity' || field.type === 'open') {
     test('the ends of its range are allowed, a hair beyond is not', () => {
-      const at = (value: number) => readField(path, field.kind === 'count' ? String(value) : `${value} ${{ length: 'm', mass: 'kg', force: 'N', linearDensity: 'kg/m', time: 's' }[field.kind]}`)
+      const at = (value: number) => readField(path, `${value} ${UNIT[field.kind]}`.trim())
       expect([at(field.min).ok, at(field.max).ok]).toEqual([true, true])
       expect(at(field.kind === 'count' ? field.max + 1 : field.max * 1.001).ok).toBe(false)
     })

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { FIELD_PATHS, FIELD_WORDS, fieldOf, parseDocument, problemText, readField, resolveDocument, type FieldProblem, type FileProblem, type InputProblem } from '#core'
+import { FIELD_PATHS, FIELD_WORDS, fieldOf, parseDocument, problemText, readField, resolveDocument, type FieldProblem, type FileProblem, type InputProblem, type RecordProblem } from '#core'
 import type { QuantityProblem } from '../../../src/quantity/quantityProblem'
 import { documentOf } from '../hanger/hangerOf'
 import { sentenceFaultsOf } from './cleanSentence'
@@ -31,6 +31,7 @@ const FILES: Samples<FileProblem> = {
   NEWER_VERSION: [[{ version: 7 }, '7', 'version 1']],
   BAD_VERSION: [[{ found: '0.5' }, '0.5']],
   BAD_NAME: [[{ found: '7' }, '200 characters', '7']],
+  NOT_A_LOG: [[{ found: '"many"' }, 'list of pull tests', '"many"']],
   NOT_TEXT: [[{ path: 'pot.rim', found: 'true' }, 'pot.rim', 'true']],
 }
 
@@ -40,8 +41,19 @@ const FIELDS: Samples<FieldProblem> = {
   OUT_OF_RANGE: [[{ path: 'pot.rim', given: '3 mm', allowed }, 'Width of the pot at the rim', '3 mm', '40 mm to 1000 mm'], [{ path: 'make.legs', given: '2', allowed: { unit: '', min: 3, max: 12 } }, '3 to 12']],
   NOT_A_CHOICE: [[{ path: 'hook.kind', given: 'bent', choices: ['open', 'closed'] }, 'bent', 'open or closed']],
   CONFLICT: [
-    [{ path: 'make.fringe', given: '90 cm', other: 'make.totalLength', otherText: '80 cm' }, '90 cm', 'below', '80 cm'],
-    [{ path: 'pot.height', given: '3 cm', other: 'pot.fillGap', otherText: '4 cm' }, '3 cm', 'more than', '4 cm'],
+    [{ path: 'make.fringe', given: '90 cm', relation: 'below', other: 'make.totalLength', otherText: '80 cm' }, '90 cm', 'below', '80 cm'],
+    [{ path: 'pot.height', given: '3 cm', relation: 'above', other: 'pot.fillGap', otherText: '4 cm' }, '3 cm', 'more than', '4 cm'],
+    [{ path: 'mix.capacity', given: '80 %', relation: 'atMost', other: 'mix.porosity', otherText: '70 %' }, '80 %', 'at most', '70 %'],
+    [{ path: 'pot.belly', given: '15 cm', relation: 'atLeast', other: 'pot.rim', otherText: '20 cm' }, '15 cm', 'at least', '20 cm'],
+  ],
+  BAD_DATE: [[{ path: 'make.date', given: '2026-02-30' }, 'Date it was made', '2026-02-30', '2026-03-21']],
+  TEXT_TOO_LONG: [[{ path: 'cord.lot', given: 'x'.repeat(81), max: 80 }, 'Roll or lot', '81', 'up to 80']],
+}
+
+const RECORDS: Samples<RecordProblem> = {
+  IN_PULL_TEST: [
+    [{ row: 2, why: { code: 'BAD_QUANTITY', path: 'load', given: '12', why: { code: 'NO_UNIT', number: '12', allowed: ['N', 'kgf'] }, allowed: { unit: 'N', min: 1, max: 100_000 } } }, 'Pull test 3', 'load', '“12”', 'N or kgf'],
+    [{ row: 0, why: { code: 'NOT_A_CHOICE', path: 'state', given: 'moist', choices: ['dry', 'soaked'] } }, 'Pull test 1', 'moist', 'dry or soaked'],
   ],
 }
 
@@ -63,7 +75,7 @@ describe('what is wrong with a quantity', () => {
 })
 
 describe('what is wrong with a file or a field', () => {
-  const samples = [...Object.entries(FILES), ...Object.entries(FIELDS)].flatMap(([code, list]) => list.map(([numbers, ...says]) => ({ code, problem: { code, ...numbers } as InputProblem, says })))
+  const samples = [...Object.entries(FILES), ...Object.entries(FIELDS), ...Object.entries(RECORDS)].flatMap(([code, list]) => list.map(([numbers, ...says]) => ({ code, problem: { code, ...numbers } as InputProblem, says })))
   test.each(samples)('$code: $problem', ({ problem, says }) => {
     const text = problemText(problem)
     expect(faultsOf(text), text).toEqual([])
