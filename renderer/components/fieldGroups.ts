@@ -2,10 +2,12 @@ import { fieldOf, FIELD_PATHS, type FieldPath } from '#core'
 
 /** A heading of the form and the groups of the hanger file that stand under it. */
 const HEADINGS: readonly { readonly title: string, readonly groups: readonly string[] }[] = [
-  { title: 'Pot', groups: ['pot', 'mix', 'weighed', 'plant', 'seat'] },
+  { title: 'Pot', groups: ['pot', 'weighed', 'seat'] },
+  { title: 'Mix and plant', groups: ['mix', 'layer', 'topping', 'plant'] },
+  { title: 'Water that hangs with it', groups: ['saucer', 'reservoir', 'cover'] },
   { title: 'Cord', groups: ['cord'] },
   { title: 'How it is made up', groups: ['make', 'cradle', 'gathering', 'testHang', 'ring'] },
-  { title: 'Where it hangs', groups: ['hook', 'place', 'fixing'] },
+  { title: 'Where it hangs', groups: ['hook', 'place', 'fixing', 'reserve'] },
 ]
 
 /** Answered by the three doors. */

@@ -1,6 +1,6 @@
 import { defineStore } from 'pinia'
 import { computed, shallowRef } from 'vue'
-import { editField, EMPTY_DOCUMENT, renameDocument, type FieldPath, type HangerDocument } from '#core'
+import { editField, editPullTestAt, EMPTY_DOCUMENT, renameDocument, withPullTests, type FieldPath, type HangerDocument, type PullTestColumn } from '#core'
 import { useHistory } from './history'
 
 /** New texts of several fields at once; null takes an answer back. */
@@ -27,6 +27,15 @@ export const useDocument = defineStore('document', () => {
     change(entries.reduce((document, [path, text]) => editField(document, path, text), current.value), null)
   }
 
+  /** A text of the pull-test log; the row after the last is a new one. */
+  const editPullTest = (row: number, column: PullTestColumn, text: string | null): void =>
+    change(editPullTestAt(current.value, row, column, text), `pullTests.${row}.${column}`)
+
+  const removePullTest = (row: number): void => change(withPullTests(current.value, current.value.pullTests.filter((_, i) => i !== row)), null)
+
+  /** The document as something made it of the present one, as one step. */
+  const replace = (next: HangerDocument): void => change(next, null)
+
   const rename = (name: string): void => {
     if (name !== current.value.name) change(renameDocument(current.value, name), 'name')
   }
@@ -45,6 +54,6 @@ export const useDocument = defineStore('document', () => {
     document: computed(() => current.value),
     /** Counts hangers put in place, so that a result of the last is not shown for this one. */
     opened: computed(() => opened.value),
-    edit, patch, rename, load, undo, redo,
+    edit, patch, editPullTest, removePullTest, replace, rename, load, undo, redo,
   }
 })

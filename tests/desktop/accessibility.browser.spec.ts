@@ -21,7 +21,7 @@ for (const { colorScheme, rules } of LOOKS) {
     expect(await violations(page, rules), 'nothing answered yet').toEqual([])
     await hanger.openDemo(/Glazed pot/)
     await hanger.lookAt('Legs')
-    await page.getByText('All other measures').click()
+    for (const title of ['Pot', 'Mix and plant', 'Water that hangs with it', 'Cord', 'How it is made up', 'Where it hangs']) await hanger.others(title).click()
     await page.getByText('Worked sum', { exact: true }).click()
     expect(await violations(page, rules), 'a demo, everything opened').toEqual([])
     await hanger.enter('Diameter of the cord', '5 m')

@@ -33,6 +33,8 @@ export function hangerPage(page: Page) {
     async pick(label: string, option: string): Promise<void> {
       await questions.getByRole('combobox', { name: label, exact: true }).selectOption({ label: option })
     },
+    /** The heading under which the other measures of a subject fold open. */
+    others: (title: string): Locator => questions.locator('summary').filter({ hasText: title }),
     async lookAt(part: string): Promise<Locator> {
       await ladder.getByRole('button', { name: new RegExp(`^${part}`) }).click()
       return page.getByRole('region', { name: part, exact: true })

@@ -70,6 +70,7 @@ describe('the file', () => {
   it('saved, changed and opened again brings back what was typed', async () => {
     const { file, source, state } = start()
     source.edit('pot.rim', '4 3/4 in')
+    source.editPullTest(0, 'load', '31 lb')
     source.rename('Fern')
     expect(await file.save()).toBe(true)
     const text = state.written[0]?.text ?? ''
@@ -78,7 +79,7 @@ describe('the file', () => {
     const opening = file.open()
     useQuestions().answer('discard')
     await opening
-    expect(source.document).toEqual({ name: 'Fern', typed: { 'pot.rim': '4 3/4 in' }, extra: {} })
+    expect(source.document).toEqual({ name: 'Fern', typed: { 'pot.rim': '4 3/4 in' }, pullTests: [{ typed: { load: '31 lb' }, extra: {} }], extra: {} })
   })
 
   it('lags behind from the first edit until saved, or until the edit is undone', async () => {
