@@ -7,6 +7,7 @@ import * as frictionPairs from './frictionPairs'
 import * as jolts from './jolts'
 import * as knotEfficiencies from './knotEfficiencies'
 import * as knots from './knots'
+import * as lateral from './lateral'
 import * as legs from './legs'
 import * as metals from './metals'
 import * as plants from './plants'
@@ -14,9 +15,12 @@ import * as potMaterials from './potMaterials'
 import * as pottingMixes from './pottingMixes'
 import * as reserves from './reserves'
 import * as ropeTables from './ropeTables'
+import * as screws from './screws'
 import * as seat from './seat'
+import * as sticks from './sticks'
 import * as testHang from './testHang'
 import * as timber from './timber'
+import * as withdrawal from './withdrawal'
 import * as woods from './woods'
 import { collectEntries, type CatalogueEntry } from './collectEntries'
 
@@ -24,7 +28,7 @@ import { collectEntries, type CatalogueEntry } from './collectEntries'
 const MODULES = {
   pottingMixes, fillings, potMaterials, plants,
   cords, cordTests, ropeTables, knots, knotEfficiencies, frictionPairs,
-  metals, woods, timber,
+  metals, woods, sticks, timber, screws, withdrawal, lateral,
   legs, seat, jolts, testHang,
   duration, ageing, reserves,
 } as const

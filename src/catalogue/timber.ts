@@ -1,11 +1,16 @@
 import { value, type Value } from './basis'
+import { WOODS } from './woods'
 
-export const TIMBERS = ['softwood', 'hardwood', 'unknown'] as const
+/** Species as building timber is graded and sold. */
+export const TIMBER_SPECIES = [
+  'sprucePineFir', 'hemFir', 'douglasFirLarch', 'southernPine', 'sprucePineFirSouth', 'easternWhitePine', 'westernCedars', 'redOak', 'whiteOak', 'yellowPoplar', 'beechBirchHickory',
+] as const
+export const TIMBERS = ['softwood', 'hardwood', 'unknown', ...TIMBER_SPECIES] as const
 export type Timber = (typeof TIMBERS)[number]
 
 /** Specific gravity of a building timber by the two conventions, which must not be mixed. */
 export interface TimberGravity {
-  /** Oven-dry mass over volume at 12 % moisture (Wood Handbook). */
+  /** Oven-dry mass over volume at 12 % moisture (Wood Handbook), of the lightest wood sold under the name. */
   readonly handbook: Value
   /** Oven-dry mass over oven-dry volume (National Design Specification). */
   readonly specification: Value
@@ -13,30 +18,33 @@ export interface TimberGravity {
 
 const HANDBOOK = 'USDA Wood Handbook FPL-GTR-282 (2021), table 5-3a'
 const NDS = 'AWC National Design Specification, table 12.3.3A'
+const ofWood = ({ gravity }: { readonly gravity: Value }, which: string): Value => ({ ...gravity, source: `${HANDBOOK}: ${which}` })
+const remembered = (x: number, which: string): Value => value(x, '1', 'from memory', `${HANDBOOK}: ${which}`)
+const specified = (x: number, which: string): Value => value(x, '1', 'published', `${NDS}: ${which}`)
+
 const softwood: TimberGravity = {
-  handbook: value(0.32, '1', 'published', `${HANDBOOK}: western redcedar, the lightest building softwood listed`),
-  specification: value(0.36, '1', 'published', `${NDS}: spruce-pine-fir south, eastern white pine, western cedar`),
+  handbook: ofWood(WOODS.westernRedcedar, 'western redcedar, the lightest building softwood listed'),
+  specification: specified(0.36, 'spruce-pine-fir south, eastern white pine, western cedar'),
 }
 export const TIMBER_GRAVITY: Readonly<Record<Timber, TimberGravity>> = {
   softwood,
   hardwood: {
-    handbook: value(0.37, '1', 'published', `${HANDBOOK}: basswood, among the lightest hardwoods listed`),
-    specification: value(0.43, '1', 'published', `${NDS}: yellow poplar`),
+    handbook: ofWood(WOODS.basswood, 'basswood, among the lightest hardwoods listed'),
+    specification: specified(0.43, 'yellow poplar'),
   },
   unknown: softwood,
+  sprucePineFir: { handbook: remembered(0.32, 'subalpine fir, the lightest of the group'), specification: specified(0.42, 'spruce-pine-fir') },
+  hemFir: { handbook: remembered(0.37, 'grand fir, the lightest of the group'), specification: specified(0.43, 'hem-fir') },
+  douglasFirLarch: { handbook: remembered(0.46, 'Douglas-fir, interior south, the lightest of the group'), specification: specified(0.5, 'Douglas fir-larch') },
+  southernPine: { handbook: ofWood(WOODS.loblollyPine, 'loblolly pine, the lightest of the group listed'), specification: specified(0.55, 'southern pine') },
+  sprucePineFirSouth: { handbook: ofWood(WOODS.engelmannSpruce, 'Engelmann spruce, the lightest of the group listed'), specification: specified(0.36, 'spruce-pine-fir south') },
+  easternWhitePine: { handbook: ofWood(WOODS.easternWhitePine, 'eastern white pine'), specification: specified(0.36, 'eastern white pine') },
+  westernCedars: { handbook: ofWood(WOODS.westernRedcedar, 'western redcedar, the lightest of the group'), specification: specified(0.36, 'western cedars') },
+  redOak: { handbook: ofWood(WOODS.southernRedOak, 'southern red oak, the lighter of those listed'), specification: specified(0.67, 'red oak') },
+  whiteOak: { handbook: remembered(0.63, 'overcup oak, the lightest of the group'), specification: specified(0.73, 'white oak') },
+  yellowPoplar: { handbook: ofWood(WOODS.yellowPoplar, 'yellow poplar'), specification: specified(0.43, 'yellow poplar') },
+  beechBirchHickory: { handbook: ofWood(WOODS.yellowBirch, 'yellow birch, the lightest of the group listed'), specification: specified(0.71, 'beech-birch-hickory') },
 }
-
-/** Ultimate withdrawal of a wood screw from side grain, p = c G^2 D L (N, mm): c in N/mm2. */
-export const SCREW_WITHDRAWAL_ULTIMATE: Value = value(108.25e6, 'Pa', 'published', 'USDA Wood Handbook FPL-GTR-282 (2021), eq. 8-10, p. 8-10 (108.25 there, in N and mm)')
-
-/** Allowable withdrawal of a wood screw from side grain, W = c G^2 D per length of thread. */
-export const SCREW_WITHDRAWAL_ALLOWABLE: Value = value(19.65e6, 'Pa', 'published', 'AWC National Design Specification, wood screws (2850 there, in lb and inches)')
-
-/** Lower-tail factor from mean ultimate withdrawal to the 5 % value. */
-export const WITHDRAWAL_SCATTER: Value = value(0.7, '1', 'from memory', 'coefficient of variation about 0.18: 1 - 1.645 x 0.18')
-
-/** Thread that must be in the timber, as a multiple of the screw's diameter. */
-export const LEAST_PENETRATION: Value = value(6, '1', 'published', 'AWC National Design Specification: least penetration 6 D for nails and screws')
 
 /** Load duration factors for allowable values in timber: [longest time in s, factor]. */
 export const ALLOWABLE_DURATION: { readonly steps: readonly (readonly [number, number])[] } & Omit<Value, 'value' | 'unit'> = {
@@ -47,5 +55,19 @@ export const ALLOWABLE_DURATION: { readonly steps: readonly (readonly [number, n
 /** A hung plant is a permanent load whatever its planned life. */
 export const PERMANENT_IN_TIMBER: Value = value(0.9, '1', 'published', 'AWC National Design Specification, table 2.3.2: permanent')
 
+const WET = 'AWC National Design Specification, wet service, withdrawal'
+/** Allowable withdrawal where the timber is or becomes wet in service, over dry; a smooth nail driven green that dries, or the reverse, loses most. */
+export const WET_SERVICE: Readonly<Record<'woodScrew' | 'lagScrew' | 'smoothNail', Value>> = {
+  woodScrew: value(0.7, '1', 'from memory', WET),
+  lagScrew: value(0.7, '1', 'from memory', WET),
+  smoothNail: value(0.25, '1', 'from memory', WET),
+}
+
+/** Withdrawal of a lag screw from end grain over that from side grain. Wood screws and nails in end grain have no published allowable: refused. */
+export const LAG_IN_END_GRAIN: Value = value(0.75, '1', 'published', 'USDA Wood Handbook FPL-GTR-190 (2010), p. 8-13: three quarters; AWC National Design Specification, table 11.3.1: the same')
+
 /** Short-term strength left under a load lasting t seconds: (18.3 + 108.4 t^-0.0464) / 100. */
 export const TIMBER_DURATION = { a: 0.183, b: 1.084, n: 0.0464, basis: 'published', source: 'Madison curve as given in Forests 2021, 12(9), 1148' } as const
+
+/** The same by an older straight line in the logarithm of t, in hours: (90.4 - 6.3 lg t) / 100. */
+export const TIMBER_DURATION_1947 = { a: 0.904, b: 0.063, basis: 'published', source: 'L. W. Wood 1947 as given in Forests 2021, 12(9), 1148' } as const

@@ -4,13 +4,14 @@ import type { KnotCode } from '../catalogue/knotEfficiencies'
 import type { CatalogueSubject } from '../catalogue/entries'
 import type { NATURAL_CORD_BREAKS } from '../catalogue/cordTests'
 import type { Grade } from '../catalogue/basis'
+import type { Withdrawn } from '../catalogue/withdrawal'
 import type { WoodCode } from '../catalogue/woods'
 import { FIELD_WORDS } from './fields'
 
 export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
   pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', plants: 'Plants',
   cords: 'Cord', cordTests: 'Cord tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
-  metals: 'Metal', woods: 'Woods', timber: 'Timber',
+  metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening',
   legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', testHang: 'Test hang',
   duration: 'Time', ageing: 'Ageing', reserves: 'Reserves',
 }
@@ -53,6 +54,8 @@ const NATURAL_CORDS: Readonly<Record<keyof typeof NATURAL_CORD_BREAKS, string>> 
   hempTwisted8: 'hemp, three-strand, 8 mm', hempFourStrand6: 'hemp, four-strand, 6 mm', hempFourStrand10: 'hemp, four-strand, 10 mm', hempFourStrand16: 'hemp, four-strand, 16 mm',
 }
 
+const WITHDRAWN: Readonly<Record<Withdrawn, string>> = { woodScrew: 'wood screw', lagScrew: 'lag screw', smoothNail: 'smooth nail', annularNail: 'ring-shank nail', driftPin: 'drift pin' }
+
 const GRADES: Readonly<Record<Grade, string>> = {
   tested: 'tested', rated: 'rated by its maker', weighed: 'cord weighed', table: 'from a table', diameter: 'known by diameter only', model: 'reckoned from a model',
 }
@@ -64,7 +67,10 @@ export const CATALOGUE_CODES = {
   mix: { ...FIELD_WORDS['mix.kind'].choices, unknown: 'unknown mix' },
   filling: FIELD_WORDS['layer.kind'].choices,
   plantSize: PLANT_SIZE_NAMES,
-  timber: { softwood: 'softwood', hardwood: 'hardwood', unknown: 'unknown timber' },
+  timber: { ...FIELD_WORDS['place.timber'].choices, unknown: 'unknown timber' },
+  fastening: WITHDRAWN,
+  woodKind: { softwood: 'softwood', hardwood: 'hardwood' },
+  woodOrOther: { ...WOODS, other: 'other woods' },
   metal: { steel: 'steel', brass: 'brass', unknown: 'unknown metal' },
   roof: { indoors: 'indoors, dry', steamy: 'a steamy room' },
   beneath: FIELD_WORDS['place.beneath'].choices,

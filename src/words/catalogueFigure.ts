@@ -17,6 +17,9 @@ const BY_UNIT: Readonly<Record<string, Write>> = {
   'kg/m3': scaled(1e3, 'kg per litre'),
   'Pa': (value) => (value >= 1e9 ? scaled(1e9, 'GPa') : scaled(1e6, 'MPa'))(value),
   'N/(kg/m)': scaled(1e4, 'cN/tex'),
+  'N/m^1.5': scaled(1000 ** 1.5, 'N per mm^1.5'),
+  'N/m^1.75': scaled(1000 ** 1.75, 'N per mm^1.75'),
+  '1/m': scaled(1e3, 'per mm'),
   'N/m2': (value) => `${forceText(value / 1e6)} per mm²`,
 }
 

@@ -91,7 +91,11 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'hook.projection': { label: 'How far the hook stands out', help: 'From the ceiling down to the bowl.', choices: {} },
   'place.support': { label: 'What it hangs from', help: 'A hook in the ceiling.', choices: { ceilingHook: 'a hook in the ceiling' } },
   'place.substrate': { label: 'What the hook is fixed into', help: 'Behind the paint.', choices: { timber: 'a timber joist or beam', masonry: 'concrete, brick or block', plasterboard: 'plasterboard only', unknown: 'don’t know' } },
-  'place.timber': { label: 'Timber of the joist', help: 'Softwood unless you know better.', choices: { softwood: 'softwood', hardwood: 'hardwood', unknown: 'don’t know' } },
+  'place.timber': { label: 'Timber of the joist', help: 'Softwood unless you know better; a stamp on the joist may say.', choices: {
+    softwood: 'softwood', hardwood: 'hardwood', unknown: 'don’t know',
+    sprucePineFir: 'spruce-pine-fir (SPF)', hemFir: 'hem-fir', douglasFirLarch: 'Douglas fir-larch', southernPine: 'southern yellow pine', sprucePineFirSouth: 'spruce-pine-fir, south', easternWhitePine: 'eastern white pine',
+    westernCedars: 'western cedar', redOak: 'red oak', whiteOak: 'white oak', yellowPoplar: 'tulipwood (yellow poplar)', beechBirchHickory: 'beech, birch or hickory',
+  } },
   'fixing.rated': { label: 'Rated load of the fixing', help: 'As on the packet, pulled straight out of this material; in N, kN, kgf or lbf.', choices: {} },
   'fixing.diameter': { label: 'Thickness of the screw thread', help: 'Outside diameter.', choices: {} },
   'fixing.penetration': { label: 'Thread in the timber', help: 'Board and plaster do not count.', choices: {} },

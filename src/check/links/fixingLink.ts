@@ -1,15 +1,17 @@
-import {
-  ALLOWABLE_DURATION, LEAST_PENETRATION, PERMANENT_IN_TIMBER, SCREW_WITHDRAWAL_ALLOWABLE, SCREW_WITHDRAWAL_ULTIMATE, TIMBER_DURATION, TIMBER_GRAVITY, WITHDRAWAL_SCATTER,
-} from '../../catalogue/timber'
+import { ALLOWABLE_DURATION, PERMANENT_IN_TIMBER, TIMBER_DURATION, TIMBER_GRAVITY } from '../../catalogue/timber'
+import { LEAST_PENETRATION, WITHDRAWAL_ALLOWABLE, WITHDRAWAL_SCATTER, WITHDRAWAL_ULTIMATE } from '../../catalogue/withdrawal'
 import { value, type Value } from '../../catalogue/basis'
 import { PROOF_PULL, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE, RESERVE_ON_UNPROVED_SCREW } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode, type LoadCase } from '../../load/loadCases'
+import { metres, type Metres } from '../../quantity/si'
 import type { Finding } from '../finding'
 import { assessLink, factor, reserve, type Evidence, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 import type { Verdict } from '../verdict'
+import { allowableWithdrawal, ultimateWithdrawal } from '../withdrawal'
+import { madisonShare } from '../woodStrength'
 import { temperAssumed } from './assumedPart'
 import { ratedFactors } from './ringLink'
 import { weightTerms } from './weightTerms'
@@ -49,12 +51,12 @@ function rated(solved: Solved, code: CaseCode, rating: number): LinkResult {
 }
 
 /** Shared by both routes: what is screwed in, and whether it is enough to be counted at all. */
-function screw(solved: Solved): { readonly diameter: number; readonly terms: readonly Term[]; readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
+function screw(solved: Solved): { readonly diameter: Metres; readonly terms: readonly Term[]; readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
   const { answers } = solved.hanger
-  const least = LEAST_PENETRATION.value * answers['fixing.diameter']
+  const least = LEAST_PENETRATION.woodScrew.value * answers['fixing.diameter']
   const short = answers['fixing.penetration'] < least
   // Below its least penetration a thick screw holds no better than a thinner one that reaches its own.
-  const diameter = Math.min(answers['fixing.diameter'], answers['fixing.penetration'] / LEAST_PENETRATION.value)
+  const diameter = metres(Math.min(answers['fixing.diameter'], answers['fixing.penetration'] / LEAST_PENETRATION.woodScrew.value))
   return {
     diameter,
     terms: [
@@ -66,31 +68,24 @@ function screw(solved: Solved): { readonly diameter: number; readonly terms: rea
   }
 }
 
-/**
- * Timber's strength left under a load lasting t, s: (18.3 + 108.4 t^-0.0464) / 100, at most 1 (Madison
- * curve). Under ten years:
- * @example timberDuration(3.156e8) // 0.620
- */
-export const timberDuration = (time: number): number => Math.min(1, TIMBER_DURATION.a + TIMBER_DURATION.b * time ** -TIMBER_DURATION.n)
-
 function ultimateRoute(solved: Solved, code: CaseCode): LinkResult {
   const { answers } = solved.hanger
   const gravity = TIMBER_GRAVITY[answers['place.timber']].handbook
   const threads = screw(solved)
   const loadCase = solved.loads[code].case
-  const ultimate = SCREW_WITHDRAWAL_ULTIMATE.value * gravity.value ** 2 * threads.diameter * answers['fixing.penetration']
-  const duration: Value = value(timberDuration(loadCase.time), '1', TIMBER_DURATION.basis, TIMBER_DURATION.source)
+  const ultimate = ultimateWithdrawal('woodScrew', gravity.value, threads.diameter, answers['fixing.penetration'])
+  const duration: Value = value(madisonShare(loadCase.time), '1', TIMBER_DURATION.basis, TIMBER_DURATION.source)
   const reserveOf = strengthReserve(answers, loadCase)
   return assessLink({
     ...base(solved, code), part: 'ultimateRoute',
-    capacity: { value: ultimate, unit: 'N', basis: SCREW_WITHDRAWAL_ULTIMATE.basis, source: SCREW_WITHDRAWAL_ULTIMATE.source },
+    capacity: { value: ultimate, unit: 'N', basis: WITHDRAWAL_ULTIMATE.woodScrew.basis, source: WITHDRAWAL_ULTIMATE.woodScrew.source },
     factors: [factor('scatter', WITHDRAWAL_SCATTER), factor('duration', duration), reserve(reserveOf)],
     grade: 'table', atLeast: threads.atLeast, findings: threads.findings,
     terms: [
       ...weightTerms(solved, code), ...threads.terms,
       fromCatalogue('gravityIndex', 'G', gravity),
-      fromCatalogue('withdrawalConstant', 'c_w', SCREW_WITHDRAWAL_ULTIMATE),
-      worked('capacity', 'R', ultimate, 'N', 'c_w * G^2 * D * L', SCREW_WITHDRAWAL_ULTIMATE.source),
+      fromCatalogue('withdrawalConstant', 'c_w', WITHDRAWAL_ULTIMATE.woodScrew),
+      worked('capacity', 'R', ultimate, 'N', 'c_w * G^2 * D * L', WITHDRAWAL_ULTIMATE.woodScrew.source),
       entering('loadTime', 't', loadCase.time, 's', 'common practice', 'time under this load over the service life'),
       worked('duration', 'k_dur', duration.value, '1', `min(1, ${TIMBER_DURATION.a} + ${TIMBER_DURATION.b} * t^(-${TIMBER_DURATION.n}))`, TIMBER_DURATION.source),
       ...reserveTerms(reserveOf),
@@ -110,21 +105,21 @@ function allowableRoute(solved: Solved, code: CaseCode): LinkResult {
   const gravity = TIMBER_GRAVITY[answers['place.timber']].specification
   const threads = screw(solved)
   const loadCase = solved.loads[code].case
-  const allowed = SCREW_WITHDRAWAL_ALLOWABLE.value * gravity.value ** 2 * threads.diameter * answers['fixing.penetration']
+  const allowed = allowableWithdrawal('woodScrew', gravity.value, threads.diameter, answers['fixing.penetration'])
   const heaviest = Math.max(solved.loads.watered.potted + solved.loads.watered.hanger, solved.loads.flooded.potted + solved.loads.flooded.hanger)
   const proved = (answers['fixing.proof'] ?? 0) >= PROOF_PULL.value * heaviest
   const reserveOf = loadCase.accidental ? RESERVE_IN_ACCIDENT : (proved ? RESERVE_ON_ALLOWABLE : RESERVE_ON_UNPROVED_SCREW)[answers['place.beneath']]
   return assessLink({
     ...base(solved, code), part: 'allowableRoute',
-    capacity: { value: allowed, unit: 'N', basis: SCREW_WITHDRAWAL_ALLOWABLE.basis, source: SCREW_WITHDRAWAL_ALLOWABLE.source },
+    capacity: { value: allowed, unit: 'N', basis: WITHDRAWAL_ALLOWABLE.woodScrew.basis, source: WITHDRAWAL_ALLOWABLE.woodScrew.source },
     factors: [factor('duration', allowableDuration(loadCase)), reserve(reserveOf)],
     grade: 'table', atLeast: threads.atLeast,
     findings: proved ? threads.findings : [...threads.findings, { code: 'PULL_IN_PLACE', mass: PROOF_PULL.value * heaviest }],
     terms: [
       ...weightTerms(solved, code), ...threads.terms,
       fromCatalogue('gravityIndex', 'G', gravity),
-      fromCatalogue('withdrawalConstant', 'c_w', SCREW_WITHDRAWAL_ALLOWABLE),
-      worked('capacity', 'R', allowed, 'N', 'c_w * G^2 * D * L', SCREW_WITHDRAWAL_ALLOWABLE.source),
+      fromCatalogue('withdrawalConstant', 'c_w', WITHDRAWAL_ALLOWABLE.woodScrew),
+      worked('capacity', 'R', allowed, 'N', 'c_w * G^2 * D * L', WITHDRAWAL_ALLOWABLE.woodScrew.source),
       ...reserveTerms(reserveOf),
     ],
   })

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { SCREW_WITHDRAWAL_ALLOWABLE, SCREW_WITHDRAWAL_ULTIMATE, TIMBER_GRAVITY } from '../../../src/catalogue/timber'
+import { TIMBER_GRAVITY } from '../../../src/catalogue/timber'
+import { WITHDRAWAL_ALLOWABLE, WITHDRAWAL_ULTIMATE } from '../../../src/catalogue/withdrawal'
 import { WOODS, type WoodCode } from '../../../src/catalogue/woods'
 
 const PSI = 6894.757
@@ -49,17 +50,17 @@ describe('USDA Wood Handbook FPL-GTR-282: table 5-3a against the inch table 5-3b
 
 describe('wood screws in side grain', () => {
   test('Wood Handbook eq. 8-10: 108.25 in N and mm is 15 700 in lb and in', () => {
-    expect(SCREW_WITHDRAWAL_ULTIMATE.value / (15700 * PSI)).toBeCloseTo(1, 4)
+    expect(WITHDRAWAL_ULTIMATE.woodScrew.value / (15700 * PSI)).toBeCloseTo(1, 4)
   })
   test('National Design Specification: 19.65 in N and mm is 2850 in lb and in', () => {
-    expect(SCREW_WITHDRAWAL_ALLOWABLE.value / (2850 * PSI)).toBeCloseTo(1, 4)
+    expect(WITHDRAWAL_ALLOWABLE.woodScrew.value / (2850 * PSI)).toBeCloseTo(1, 4)
   })
   // AWC National Design Specification, wood screws: the table's lb per inch of thread.
   test.each([[0.164, 0.42, 82], [0.164, 0.5, 117], [0.19, 0.42, 96], [0.19, 0.5, 135], [0.216, 0.42, 109], [0.216, 0.5, 154]])('a screw of %d in at gravity %d: %d lb/in', (inches, gravity, printed) => {
-    const perMetre = SCREW_WITHDRAWAL_ALLOWABLE.value * gravity ** 2 * inches * 0.0254
+    const perMetre = WITHDRAWAL_ALLOWABLE.woodScrew.value * gravity ** 2 * inches * 0.0254
     expect(Math.abs(perMetre / 175.127 - printed)).toBeLessThan(1)
   })
   test('the hidden safety of the allowable is 5.5', () => {
-    expect(SCREW_WITHDRAWAL_ULTIMATE.value / SCREW_WITHDRAWAL_ALLOWABLE.value).toBeCloseTo(5.5, 1)
+    expect(WITHDRAWAL_ULTIMATE.woodScrew.value / WITHDRAWAL_ALLOWABLE.woodScrew.value).toBeCloseTo(5.5, 1)
   })
 })

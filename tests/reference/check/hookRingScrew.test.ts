@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { checkOf, ORDINARY } from '../../unit/hanger/hangerOf'
-import { SCREW_WITHDRAWAL_ALLOWABLE, SCREW_WITHDRAWAL_ULTIMATE, TIMBER_GRAVITY } from '../../../src/catalogue/timber'
-import { timberDuration } from '../../../src/check/links/fixingLink'
+import { TIMBER_GRAVITY } from '../../../src/catalogue/timber'
+import { WITHDRAWAL_ALLOWABLE, WITHDRAWAL_ULTIMATE } from '../../../src/catalogue/withdrawal'
+import { madisonShare } from '../../../src/check/woodStrength'
 import { INCH, metres, pascals, STANDARD_GRAVITY, POUND } from '../../../src/quantity/si'
 import { closedRingLoad, openHookLoad, ringFirstYield, shankSidePull } from '../../../src/statics/wire'
 
@@ -49,19 +50,19 @@ describe('wood screws in side grain', () => {
   const cells = GAUGES.flatMap(({ gauge, diameter, pounds, newtons }) => GRAVITIES.map((gravity, i) => ({ gauge, diameter, gravity, pounds: pounds[i], newtons: newtons[i] })))
 
   test.each(cells)('No. $gauge, G $gravity: $pounds lb/in, $newtons N/mm', ({ diameter, gravity, pounds = NaN, newtons = NaN }) => {
-    const perMetre = SCREW_WITHDRAWAL_ALLOWABLE.value * gravity ** 2 * diameter * INCH
+    const perMetre = WITHDRAWAL_ALLOWABLE.woodScrew.value * gravity ** 2 * diameter * INCH
     expect(Math.abs((perMetre * INCH) / POUND_FORCE - pounds)).toBeLessThanOrEqual(0.52)
     expect(Math.abs(perMetre / 1000 - newtons)).toBeLessThanOrEqual(0.052)
   })
 
   test('the inch constants of specification and Wood Handbook are the metric ones: 2850 and 15 700', () => {
-    expect(SCREW_WITHDRAWAL_ALLOWABLE.value / PSI).toBeCloseTo(2850, -0.7)
-    expect(SCREW_WITHDRAWAL_ULTIMATE.value / PSI).toBeCloseTo(15_700, -1)
-    expect(SCREW_WITHDRAWAL_ULTIMATE.value / 1e6).toBe(108.25)
+    expect(WITHDRAWAL_ALLOWABLE.woodScrew.value / PSI).toBeCloseTo(2850, -0.7)
+    expect(WITHDRAWAL_ULTIMATE.woodScrew.value / PSI).toBeCloseTo(15_700, -1)
+    expect(WITHDRAWAL_ULTIMATE.woodScrew.value / 1e6).toBe(108.25)
   })
 
   test('what is allowed hides a factor of 5.5 on what pulls out', () => {
-    expect(SCREW_WITHDRAWAL_ULTIMATE.value / SCREW_WITHDRAWAL_ALLOWABLE.value).toBeCloseTo(5.5, 1)
+    expect(WITHDRAWAL_ULTIMATE.woodScrew.value / WITHDRAWAL_ALLOWABLE.woodScrew.value).toBeCloseTo(5.5, 1)
   })
 
   test('specific gravities of the two books are not mixed: by volume at 12 % it is the lower number', () => {
@@ -80,12 +81,12 @@ describe('wood screws in side grain', () => {
 describe('timber under a lasting load', () => {
   // Madison curve as given in Forests 2021, 12(9), 1148: 18.3 + 108.4 t^-0.0464 %, t in s.
   test.each([[1, 66.9], [10, 62], [50, 58.9]])('after %d years %d % of the short-term strength is left', (years, percent) => {
-    expect(Math.abs(timberDuration(years * 365.25 * 86400) * 100 - percent)).toBeLessThanOrEqual(0.06)
+    expect(Math.abs(madisonShare(years * 365.25 * 86400) * 100 - percent)).toBeLessThanOrEqual(0.06)
   })
 
   test('a short load never finds more than the short-term strength', () => {
-    expect(timberDuration(10)).toBe(1)
-    expect(timberDuration(3600)).toBeLessThan(1)
+    expect(madisonShare(10)).toBe(1)
+    expect(madisonShare(3600)).toBeLessThan(1)
   })
 
   // National Design Specification, table 2.3.2: permanent 0.9, ten minutes 1.6, seven days 1.25, ten years 1.
