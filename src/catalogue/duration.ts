@@ -5,6 +5,7 @@ export const TEST_TIME: Value = value(10, 's', 'from memory', 'a short tensile t
 
 export const DAY = 86400
 export const YEAR = 365.25 * DAY
+export const MONTH = YEAR / 12
 
 /** Share of the service life that an ordinary pot spends just watered. */
 export const WATERED_SHARE: Value = value(0.3, '1', 'common practice', 'watered weekly, wet for two days')

@@ -1,7 +1,13 @@
 import * as ageing from './ageing'
+import * as boardFixings from './boardFixings'
+import * as ceilings from './ceilings'
+import * as chain from './chain'
+import * as concrete from './concrete'
+import * as connectors from './connectors'
 import * as cords from './cords'
 import * as cordTests from './cordTests'
 import * as duration from './duration'
+import * as eurocodeScrews from './eurocodeScrews'
 import * as fillings from './fillings'
 import * as frictionPairs from './frictionPairs'
 import * as jolts from './jolts'
@@ -11,26 +17,32 @@ import * as lateral from './lateral'
 import * as legs from './legs'
 import * as metals from './metals'
 import * as plants from './plants'
+import * as plugs from './plugs'
 import * as potMaterials from './potMaterials'
 import * as pottingMixes from './pottingMixes'
+import * as reinspection from './reinspection'
 import * as reserves from './reserves'
 import * as ropeTables from './ropeTables'
 import * as screws from './screws'
 import * as seat from './seat'
+import * as soaking from './soaking'
 import * as sticks from './sticks'
 import * as testHang from './testHang'
 import * as timber from './timber'
+import * as vessels from './vessels'
+import * as weighing from './weighing'
 import * as withdrawal from './withdrawal'
 import * as woods from './woods'
 import { collectEntries, type CatalogueEntry } from './collectEntries'
 
 /** The modules that hold values, in the order in which they are listed. */
 const MODULES = {
-  pottingMixes, fillings, potMaterials, plants,
-  cords, cordTests, ropeTables, knots, knotEfficiencies, frictionPairs,
-  metals, woods, sticks, timber, screws, withdrawal, lateral,
+  pottingMixes, fillings, potMaterials, vessels, plants,
+  cords, soaking, weighing, cordTests, ropeTables, knots, knotEfficiencies, frictionPairs,
+  metals, woods, sticks, timber, screws, withdrawal, lateral, eurocodeScrews,
+  plugs, boardFixings, ceilings, concrete, chain, connectors,
   legs, seat, jolts, testHang,
-  duration, ageing, reserves,
+  duration, ageing, reinspection, reserves,
 } as const
 
 export type CatalogueSubject = keyof typeof MODULES

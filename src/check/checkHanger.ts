@@ -1,12 +1,16 @@
+import { RESERVE } from '../catalogue/reserves'
 import type { Assumed, Hanger } from '../hanger/hanger'
 import { isRelevant } from '../hanger/relevance'
+import { care, type Care } from './care'
 import { cautionsFor, type Caution } from './cautions'
 import type { Finding } from './finding'
 import { LINKS, type LinkResult, type Side } from './linkResult'
 import { LOAD_PATH } from './loadPath'
+import { ownReserve, reserveWithoutReason } from './ownReserve'
 import { redundancy, type Redundancy } from './redundancy'
 import { solve } from './solve'
 import type { Solved } from './solved'
+import { temperLowReserve } from './temperLowReserve'
 import { isWorse, worstOf, type Verdict } from './verdict'
 
 /** A complete check of a hanger. */
@@ -18,6 +22,8 @@ export interface CheckResult {
   /** The link and case that decide: the largest utilisation of the worst verdict. */
   readonly governing: LinkResult | null
   readonly redundancy: Redundancy
+  /** When to replace it and when to look at it. */
+  readonly care: Care
   /** What was assumed and has a bearing on this hanger. */
   readonly assumed: readonly Assumed[]
   readonly cautions: readonly Caution[]
@@ -27,7 +33,8 @@ export interface CheckResult {
 
 /**
  * Second stage of a check: every link of the load path, and the whole. Findings on the whole:
- * REDUNDANCY_STRAND and REDUNDANCY_LEG always, WEIGHED_STATE_ASSUMED where a weight came without its state.
+ * REDUNDANCY_STRAND and REDUNDANCY_LEG always, WEIGHED_STATE_ASSUMED where a weight came without its
+ * state, RESERVE_CHANGED or RESERVE_NEEDS_REASON where the maker gave a reserve of their own.
  */
 export function assess(solved: Solved): CheckResult {
   const { answers, assumed } = solved.hanger
@@ -36,6 +43,7 @@ export function assess(solved: Solved): CheckResult {
   const left = redundancy(solved)
   const findings: Finding[] = [{ code: 'REDUNDANCY_STRAND', outcome: left.strand }, { code: 'REDUNDANCY_LEG', outcome: left.leg }]
   if (answers['weighed.mass'] !== null && !solved.hanger.given.has('weighed.state')) findings.unshift({ code: 'WEIGHED_STATE_ASSUMED' })
+  findings.unshift(...reserveFindings(solved))
   return {
     solved,
     links,
@@ -43,13 +51,21 @@ export function assess(solved: Solved): CheckResult {
     verdicts: { hanger: on('hanger'), place: on('place') },
     governing: governingOf(links),
     redundancy: left,
+    care: care(solved),
     assumed: assumed.filter((a) => isRelevant(a.path, answers)),
     cautions: cautionsFor(answers),
     findings,
   }
 }
 
-const linksOf = (solved: Solved): readonly LinkResult[] => LINKS.flatMap((link) => LOAD_PATH[link](solved))
+const linksOf = (solved: Solved): readonly LinkResult[] => temperLowReserve(solved.hanger.answers, LINKS.flatMap((link) => LOAD_PATH[link](solved)))
+
+/** On a reserve of the maker's own: that it counts, with its reason, or that it does not for want of one. */
+function reserveFindings({ hanger: { answers } }: Solved): readonly Finding[] {
+  const changed = ownReserve(answers)
+  if (changed !== null) return [{ code: 'RESERVE_CHANGED', ...changed }]
+  return reserveWithoutReason(answers) ? [{ code: 'RESERVE_NEEDS_REASON', own: answers['reserve.own'] ?? 0, usual: RESERVE[answers['place.beneath']].value }] : []
+}
 
 /**
  * Where it was not said what is beneath, the strictest is assumed; what fails only for that reason is

@@ -48,6 +48,10 @@ export type Finding =
   | { readonly code: 'STRAND_PARTS_UNKNOWN' }
   | { readonly code: 'CORD_TOO_HEAVY'; readonly perMetre: number; readonly most: number }
   | { readonly code: 'JUTE_DAMP' }
+  | { readonly code: 'JUTE_NEVER_DRY'; readonly lost: number; readonly holeKnown: boolean }
+  | { readonly code: 'RESERVE_CHANGED'; readonly own: number; readonly usual: number; readonly reason: string }
+  | { readonly code: 'RESERVE_NEEDS_REASON'; readonly own: number; readonly usual: number }
+  | { readonly code: 'RESERVE_LOW_OVER_PEOPLE'; readonly own: number; readonly usual: number }
   | { readonly code: 'REDUNDANCY_LEG'; readonly outcome: Outcome }
   | { readonly code: 'REDUNDANCY_STRAND'; readonly outcome: Outcome }
   | { readonly code: 'UNKNOWN_KEYS'; readonly names: readonly string[] }

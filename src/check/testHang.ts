@@ -1,4 +1,3 @@
-import { RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../catalogue/reserves'
 import { LEAST_TEST_TIME, MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../catalogue/testHang'
 import { CASES_AT_REST, type CaseCode } from '../load/loadCases'
 import { STANDARD_GRAVITY } from '../quantity/si'
@@ -6,7 +5,7 @@ import type { Finding } from './finding'
 import { factor, reserve, type Capacity, type Factor, type Term } from './linkResult'
 import type { Solved } from './solved'
 import { entering, worked } from './term'
-import { reserveTerms } from './timeFactors'
+import { allowableReserve, reserveTerms } from './timeFactors'
 
 /** Why a recorded test hang does not count; empty if it does, null if there is none. Slip matters to the knot only. */
 export function testHangFaults(solved: Solved, ofKnot: boolean): readonly Finding[] | null {
@@ -34,7 +33,7 @@ export function byTestHang(solved: Solved, code: CaseCode): TestedEvidence {
   const mass = answers['testHang.mass'] ?? 0
   const capacity = mass * STANDARD_GRAVITY
   const pulled = load.potted * STANDARD_GRAVITY * load.factor
-  const reserveOf = load.case.accidental ? RESERVE_IN_ACCIDENT : RESERVE_ON_ALLOWABLE[answers['place.beneath']]
+  const reserveOf = allowableReserve(answers, load.case)
   const atRest = (CASES_AT_REST as readonly CaseCode[]).includes(code)
   return {
     demand: { value: pulled, unit: 'N' },

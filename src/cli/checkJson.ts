@@ -1,10 +1,12 @@
 import type { Answer } from '../advice/answer'
+import type { Care } from '../check/care'
 import type { LinkResult } from '../check/linkResult'
 import type { Finding } from '../check/finding'
 import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
 import { CASES } from '../load/loadCases'
 import { STATES } from '../load/states'
+import { careReasonText, careSentences } from '../words/care'
 import { CAUTION_TEXTS } from '../words/cautions'
 import { findingText } from '../words/findings'
 import { TERM_NAMES } from '../words/names'
@@ -30,6 +32,18 @@ function linkJson(link: LinkResult): object {
     verdict: link.verdict,
     findings: link.findings.map(findingJson),
     terms: link.terms.map((t) => ({ ...t, name: TERM_NAMES[t.code] })),
+  }
+}
+
+function careJson(care: Care): object {
+  const { replace, inspect } = careSentences(care)
+  return {
+    life: care.life,
+    replaceAfter: care.replaceAfter,
+    replaceBy: care.replaceBy,
+    reasons: care.reasons.map((reason) => ({ ...reason, text: careReasonText(reason) })),
+    inspect: care.inspect,
+    texts: { replace, inspect },
   }
 }
 
@@ -67,6 +81,7 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
     links: check.links.map(linkJson),
     remedies: answer.remedies.map((r) => ({ code: r.code, patch: r.patch, verdict: r.verdict, utilisation: r.utilisation })),
     heaviest: answer.heaviest === null ? null : { watered: answer.heaviest },
+    care: careJson(check.care),
     cautions: check.cautions.map((code) => ({ code, text: CAUTION_TEXTS[code] })),
     assumed: check.assumed.map((a) => ({ path: a.path, value: a.text, basis: a.basis })),
     findings: findings.map(findingJson),

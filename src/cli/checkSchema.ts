@@ -1,4 +1,6 @@
 import * as z from 'zod'
+import { LOOK_REASONS } from '../catalogue/reinspection'
+import { CARE_REASONS } from '../check/care'
 import { CAUTIONS } from '../check/cautions'
 import { LINKS, PARTS } from '../check/linkResult'
 import { FACTOR_CODES, TERM_CODES } from '../check/termCodes'
@@ -69,6 +71,14 @@ export const CHECK_ANSWER = z.strictObject({
   links: z.array(link),
   remedies: z.array(z.strictObject({ code: z.enum(REMEDY_CODES), patch: z.record(z.string(), z.string()), verdict, utilisation: z.number().nullable() })),
   heaviest: z.strictObject({ watered: z.number() }).nullable(),
+  care: z.strictObject({
+    life: z.number().positive(),
+    replaceAfter: z.number().positive().nullable(),
+    replaceBy: z.iso.date().nullable(),
+    reasons: z.array(z.looseObject({ code: z.enum(CARE_REASONS), text: z.string() })),
+    inspect: z.strictObject({ first: z.int().positive(), every: z.int().positive(), reasons: z.array(z.enum(LOOK_REASONS)) }),
+    texts: z.strictObject({ replace: z.string(), inspect: z.string() }),
+  }),
   cautions: z.array(z.strictObject({ code: z.enum(CAUTIONS), text: z.string() })),
   assumed: z.array(z.strictObject({ path: z.string(), value: z.string(), basis })),
   findings: z.array(finding),

@@ -5,6 +5,7 @@ import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
 import { STATES } from '../load/states'
 import { forceText, lengthText, massLimitText, massText, numberText, percentText } from '../words/amounts'
+import { careSentences } from '../words/care'
 import { CAUTION_TEXTS } from '../words/cautions'
 import { FIELD_WORDS } from '../words/fields'
 import { findingText } from '../words/findings'
@@ -28,6 +29,7 @@ export function checkTable(file: string, document: HangerDocument, answer: Answe
   const { solved, governing } = check
   const worst = LINKS.flatMap((link) => governingOf(check.links.filter((l) => l.link === link)) ?? [])
   const shown = worst.filter((l) => l.link !== 'load')
+  const care = careSentences(check.care)
   const codes = new Set<string>()
   const findings = [...worst.toReversed().flatMap((l) => l.findings), ...check.findings].map(findingText).filter((text) => !codes.has(text) && codes.add(text))
   const { path } = solved.geometry
@@ -51,6 +53,7 @@ export function checkTable(file: string, document: HangerDocument, answer: Answe
     ...section('What this means', [...findings, ...(unknown.length > 0 ? [findingText({ code: 'UNKNOWN_KEYS', names: unknown })] : [])]),
     ...section('What would mend it', remedies.map((r) => `${REMEDY_TEXTS[r.code]}: ${Object.entries(r.patch).map(([p, t]) => `${p} = ${t}`).join(', ')} → the whole ${r.verdict}${r.utilisation === null ? '' : ` (${percentText(r.utilisation)})`}; ${LINK_NAMES[r.link].toLowerCase()} ${r.linkVerdict}`)),
     ...section(`Assumed, ${check.assumed.length} ${check.assumed.length === 1 ? 'thing' : 'things'}`, check.assumed.map((a) => `${FIELD_WORDS[a.path].label}: ${FIELD_WORDS[a.path].choices[a.text] ?? a.text} (${a.basis})`)),
+    ...section('Care', [care.replace, ...care.reasons, care.inspect]),
     ...section('Cautions', check.cautions.map((c) => CAUTION_TEXTS[c])),
     '',
   ].join('\n')

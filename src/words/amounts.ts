@@ -64,12 +64,16 @@ function metricText(length: number): string {
  */
 export const percentText = (share: number): string => `${Math.ceil(share * 100 - 1e-9)} %`
 
+const MONTH_UNIT = [2629800, 'month'] as const
+/** Months are said of whole and half ones only: of other times nobody thinks in them. */
+const isHalfMonths = (seconds: number): boolean => Math.abs((seconds / MONTH_UNIT[0]) * 2 - Math.round((seconds / MONTH_UNIT[0]) * 2)) < 1e-6
+
 /**
  * A time, s, in the largest unit that keeps it readable.
  * @example timeText(5400) // '1.5 hours'
  */
 export function timeText(seconds: number): string {
-  const units: readonly (readonly [number, string])[] = [[31557600, 'year'], [86400, 'day'], [3600, 'hour'], [60, 'minute'], [1, 'second']]
+  const units: readonly (readonly [number, string])[] = [[31557600, 'year'], ...(isHalfMonths(seconds) ? [MONTH_UNIT] : []), [86400, 'day'], [3600, 'hour'], [60, 'minute'], [1, 'second']]
   const [size, name] = units.find(([length]) => seconds >= length * 0.999) ?? [1, 'second']
   const count = figures(seconds / size, 2)
   return `${count} ${name}${count === '1' ? '' : 's'}`

@@ -1,19 +1,23 @@
 import type { Fibre } from '../catalogue/cords'
 import type { FrictionPair } from '../catalogue/frictionPairs'
 import type { KnotCode } from '../catalogue/knotEfficiencies'
+import type { BoardBase, BoardFixingKind } from '../catalogue/boardFixings'
+import type { ConeKind } from '../catalogue/concrete'
 import type { CatalogueSubject } from '../catalogue/entries'
 import type { NATURAL_CORD_BREAKS } from '../catalogue/cordTests'
 import type { Grade } from '../catalogue/basis'
+import type { PlugBase } from '../catalogue/plugs'
 import type { Withdrawn } from '../catalogue/withdrawal'
 import type { WoodCode } from '../catalogue/woods'
 import { FIELD_WORDS } from './fields'
 
 export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
-  pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', plants: 'Plants',
-  cords: 'Cord', cordTests: 'Cord tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
-  metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening',
+  pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', vessels: 'Saucers and cover pots', plants: 'Plants',
+  cords: 'Cord', soaking: 'Wet cord', weighing: 'Weighing', cordTests: 'Cord tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
+  metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening', eurocodeScrews: 'Screws by Eurocode 5',
+  plugs: 'Plugs', boardFixings: 'Fixings in plasterboard', ceilings: 'Ceilings and walls', concrete: 'Concrete', chain: 'Chain', connectors: 'Hooks, rings and connectors',
   legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', testHang: 'Test hang',
-  duration: 'Time', ageing: 'Ageing', reserves: 'Reserves',
+  duration: 'Time', ageing: 'Ageing', reinspection: 'Looking again', reserves: 'Reserves',
 }
 
 const FIBRES: Readonly<Record<Fibre, string>> = {
@@ -56,6 +60,18 @@ const NATURAL_CORDS: Readonly<Record<keyof typeof NATURAL_CORD_BREAKS, string>> 
 
 const WITHDRAWN: Readonly<Record<Withdrawn, string>> = { woodScrew: 'wood screw', lagScrew: 'lag screw', smoothNail: 'smooth nail', annularNail: 'ring-shank nail', driftPin: 'drift pin' }
 
+const PLUG_BASES: Readonly<Record<PlugBase, string>> = { concrete: 'concrete', solidBrick: 'solid brick', perforatedBrick: 'perforated brick', aerated: 'aerated block', board: 'plasterboard of 12.5 mm' }
+
+const BOARD_FIXINGS: Readonly<Record<BoardFixingKind, string>> = {
+  toggleEighth: 'toggle of 1/8 in', toggleThreeSixteenths: 'toggle of 3/16 in', toggleQuarter: 'toggle of 1/4 in', sheetMetalScrew8: 'sheet-metal screw No. 8',
+}
+const BOARDS: Readonly<Record<BoardBase | 'board16', string>> = { board13: 'plasterboard of 12.7 mm', board13OnSteelStud: 'plasterboard of 12.7 mm on a steel stud', board16: 'plasterboard of 15.9 mm' }
+
+const CONES: Readonly<Record<ConeKind, string>> = {
+  castIn: 'anchor cast in', postInstalled: 'anchor set later', crackedPostInstalled: 'anchor set later, cracked concrete', uncrackedPostInstalled: 'anchor set later, sound concrete',
+  crackedHeaded: 'headed anchor, cracked concrete', uncrackedHeaded: 'headed anchor, sound concrete', crackedCube: 'anchor set later, cracked concrete, by cube strength', uncrackedCube: 'anchor set later, sound concrete, by cube strength',
+}
+
 const GRADES: Readonly<Record<Grade, string>> = {
   tested: 'tested', rated: 'rated by its maker', weighed: 'cord weighed', table: 'from a table', diameter: 'known by diameter only', model: 'reckoned from a model',
 }
@@ -69,6 +85,12 @@ export const CATALOGUE_CODES = {
   plantSize: PLANT_SIZE_NAMES,
   timber: { ...FIELD_WORDS['place.timber'].choices, unknown: 'unknown timber' },
   fastening: WITHDRAWN,
+  plugBase: PLUG_BASES,
+  boardFixing: BOARD_FIXINGS,
+  boardBase: BOARDS,
+  pull: { pullOut: 'pulled straight out', shear: 'loaded down the wall' },
+  market: { unitedKingdom: 'United Kingdom', australia: 'Australia' },
+  cone: CONES,
   woodKind: { softwood: 'softwood', hardwood: 'hardwood' },
   woodOrOther: { ...WOODS, other: 'other woods' },
   metal: { steel: 'steel', brass: 'brass', unknown: 'unknown metal' },

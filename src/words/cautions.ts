@@ -12,6 +12,6 @@ export const CAUTION_TEXTS: Readonly<Record<Caution, string>> = {
   headroom: 'Keep it above head height over ways and doors.',
   heatAndSockets: 'Keep it clear of sprinklers, heaters, lamps, candles and sockets.',
   takeDown: 'Take it down when wraps go slack or cord is frayed, thinned, stained or stretched.',
-  recheck: 'Look at every knot and at the fixing twice a year, and replace it on its date.',
+  recheck: 'Look at every knot and at the fixing as often as is said under its care, and replace it on its date.',
   notForPeople: 'Never for people, swings or hammocks.',
 }

@@ -74,6 +74,12 @@ const FINDING_WORDS: Words = {
   STRAND_PARTS_UNKNOWN: () => 'People are beneath, and what happens if one strand goes cannot be said: use more strands in each leg, or more legs.',
   CORD_TOO_HEAVY: ({ perMetre, most }) => `A cord of this diameter cannot weigh ${numberText(perMetre * 1000)} g/m; ${numberText(most * 1000)} g/m would be solid fibre. Were ten metres weighed and not divided by ten? Until then it counts by its diameter only.`,
   JUTE_DAMP: () => 'Jute rots where it stays damp, as under a drain hole: keep a saucer inside, and look at the gathering knot every month.',
+  JUTE_NEVER_DRY: ({ lost, holeKnown }) => (holeKnown
+    ? `Jute that stays damp loses all its strength within ${timeText(lost)}: under a drain hole that is watered daily, in a steamy room or outdoors it is refused. Use another fibre, or hang a saucer or cover pot with it.`
+    : `Jute that stays damp loses all its strength within ${timeText(lost)}. Say whether water can run out of the pot; if it can, use another fibre, or hang a saucer or cover pot with it.`),
+  RESERVE_CHANGED: ({ own, usual, reason }) => `The reserve is ${numberText(own)} instead of the usual ${numberText(usual)}. Reason given: “${reason}”.`,
+  RESERVE_NEEDS_REASON: ({ own, usual }) => `A reserve of ${numberText(own)} was given without a reason, so the usual ${numberText(usual)} is used. Write why, and it counts.`,
+  RESERVE_LOW_OVER_PEOPLE: ({ own, usual }) => `People are beneath and the reserve is ${numberText(own)}, less than the usual ${numberText(usual)}: this is “just holds” at best.`,
   STRAND_PARTS_AND_FALLS: () => 'People are beneath, and if one strand goes the pot falls: use more strands in each leg, or more legs.',
   REDUNDANCY_LEG: ({ outcome }) => LEG_OUTCOME[outcome],
   REDUNDANCY_STRAND: ({ outcome }) => STRAND_OUTCOME[outcome],

@@ -1,14 +1,14 @@
 import { ALLOWABLE_DURATION, PERMANENT_IN_TIMBER, TIMBER_DURATION, TIMBER_GRAVITY } from '../../catalogue/timber'
 import { LEAST_PENETRATION, WITHDRAWAL_ALLOWABLE, WITHDRAWAL_SCATTER, WITHDRAWAL_ULTIMATE } from '../../catalogue/withdrawal'
 import { value, type Value } from '../../catalogue/basis'
-import { PROOF_PULL, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE, RESERVE_ON_UNPROVED_SCREW } from '../../catalogue/reserves'
+import { PROOF_PULL, RESERVE_ON_ALLOWABLE, RESERVE_ON_UNPROVED_SCREW } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode, type LoadCase } from '../../load/loadCases'
 import { metres, type Metres } from '../../quantity/si'
 import type { Finding } from '../finding'
 import { assessLink, factor, reserve, type Evidence, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
-import { reserveTerms, strengthReserve } from '../timeFactors'
+import { reserveTerms, safeValueReserve, strengthReserve } from '../timeFactors'
 import type { Verdict } from '../verdict'
 import { allowableWithdrawal, ultimateWithdrawal } from '../withdrawal'
 import { madisonShare } from '../woodStrength'
@@ -108,7 +108,7 @@ function allowableRoute(solved: Solved, code: CaseCode): LinkResult {
   const allowed = allowableWithdrawal('woodScrew', gravity.value, threads.diameter, answers['fixing.penetration'])
   const heaviest = Math.max(solved.loads.watered.potted + solved.loads.watered.hanger, solved.loads.flooded.potted + solved.loads.flooded.hanger)
   const proved = (answers['fixing.proof'] ?? 0) >= PROOF_PULL.value * heaviest
-  const reserveOf = loadCase.accidental ? RESERVE_IN_ACCIDENT : (proved ? RESERVE_ON_ALLOWABLE : RESERVE_ON_UNPROVED_SCREW)[answers['place.beneath']]
+  const reserveOf = safeValueReserve(answers, loadCase, proved ? RESERVE_ON_ALLOWABLE : RESERVE_ON_UNPROVED_SCREW)
   return assessLink({
     ...base(solved, code), part: 'allowableRoute',
     capacity: { value: allowed, unit: 'N', basis: WITHDRAWAL_ALLOWABLE.woodScrew.basis, source: WITHDRAWAL_ALLOWABLE.woodScrew.source },

@@ -1,7 +1,7 @@
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
 import { DROP_HEIGHT } from '../../catalogue/jolts'
 import { MOST_DROP_SLIP, WRAP_RELAXATION, WRAP_TENSION } from '../../catalogue/knots'
-import { RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
+import { RESERVE_IN_ACCIDENT } from '../../catalogue/reserves'
 import { MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../../catalogue/testHang'
 import { CASES_AT_REST, type CaseCode } from '../../load/loadCases'
 import { newtons, radians, STANDARD_GRAVITY } from '../../quantity/si'
@@ -11,7 +11,7 @@ import { assessLink, factor, reserve, type LinkResult, type Term } from '../link
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { byTestHang, testHangFaults } from '../testHang'
-import { reserveTerms, strengthReserve } from '../timeFactors'
+import { allowableReserve, reserveTerms, strengthReserve } from '../timeFactors'
 import { worse } from '../verdict'
 
 const CASES = [...CASES_AT_REST, 'bump', 'setDown'] as const satisfies readonly CaseCode[]
@@ -47,7 +47,7 @@ function withSlipSeen(solved: Solved, code: CaseCode, result: LinkResult): LinkR
 /** What to hang to settle it: twice the heaviest state, times the reserve on what was tested, and enough to stop a drop. */
 function untested(solved: Solved): Finding {
   const heaviest = Math.max(...CASES_AT_REST.map((state) => solved.loads[state].potted))
-  const atRest = (heaviest / TEST_SHARE_AT_REST.value) * RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']].value
+  const atRest = (heaviest / TEST_SHARE_AT_REST.value) * allowableReserve(solved.hanger.answers, solved.loads.watered.case).value
   const { potted, hanger } = solved.loads[solved.loads.drop.case.state]
   return { code: 'GRIP_UNTESTED', testMass: Math.max(atRest, (potted + hanger) * (1 + DROP_HEIGHT.value / MOST_DROP_SLIP.value)) }
 }

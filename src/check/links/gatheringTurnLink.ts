@@ -1,5 +1,6 @@
 import { CASES_WHOLE } from '../../load/loadCases'
 import { cordStrength } from '../cordStrength'
+import { juteDamp } from '../juteDamp'
 import { assessLink, type LinkResult } from '../linkResult'
 import { wrapSection } from '../sections'
 import type { Solved } from '../solved'
@@ -16,7 +17,7 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
   const cord = cordStrength(answers)
   const section = wrapSection(answers)
   const watered = solved.slings?.watered.tension ?? null
-  const damp = answers['cord.fibre'] === 'jute' && answers['pot.drainage'] !== 'none'
+  const damp = juteDamp(answers)
   return CASES_WHOLE.map((code) => {
     const tension = solved.slings?.[code].tension ?? null
     const time = cordFactors(answers, solved.loads[code].case, true)
@@ -30,8 +31,8 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
       factors: [{ code: 'strandsAtWraps', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }, ...time.factors],
       grade: cord.grade,
       overallFactor: cord.capacity === null || watered === null ? null : (section.strands * cord.capacity.value) / watered,
-      atLeast: damp ? 'just holds' : 'holds',
-      findings: damp ? [...cord.findings, { code: 'JUTE_DAMP' }] : cord.findings,
+      atLeast: damp?.atLeast ?? 'holds',
+      findings: damp === null ? cord.findings : [...cord.findings, damp.finding],
       terms: [
         ...demandTerms(solved, code),
         ...cord.terms,

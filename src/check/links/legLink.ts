@@ -1,5 +1,3 @@
-import { outdoorLossKnown, SEASON } from '../../catalogue/ageing'
-import { FIBRE_PROPERTIES } from '../../catalogue/cords'
 import { COUNTED_LEGS, REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
 import { peopleBeneath } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
@@ -13,6 +11,7 @@ import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { cordFactors } from '../timeFactors'
 import { worse, type Verdict } from '../verdict'
+import { weatherFindings } from '../weatherFindings'
 
 /**
  * One leg from the ring to the pot: the worst leg's tension against its weakest section, new strength
@@ -124,12 +123,7 @@ function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: 
     if (path.angle > REFUSED_ANGLE.value) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
     else if (path.angle > WIDE_ANGLE.value) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')
   }
-  if (answers['place.exposure'] === 'outdoors' && !outdoorLossKnown(answers['cord.fibre'], FIBRE_PROPERTIES[answers['cord.fibre']].natural)) say({ code: 'OUTDOOR_LOSS_UNKNOWN' }, 'not enough known')
-  if (answers['place.exposure'] === 'outdoors' && FIBRE_PROPERTIES[answers['cord.fibre']].natural) {
-    const tooLong = answers['place.life'] > SEASON * 1.01
-    if (peopleBeneath(answers['place.beneath'])) say({ code: 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE' }, 'fails')
-    else say({ code: 'NATURAL_CORD_OUTDOORS', tooLong }, tooLong ? 'fails' : 'holds')
-  }
+  for (const said of weatherFindings(answers)) say(said.finding, said.atLeast)
   const sling = solved.slings?.[code]
   if (sling?.trouble === 'unstable') say({ code: 'SLING_UNSTABLE' }, 'fails')
   if (sling?.trouble === 'lost support') say({ code: 'SLING_LOST_SUPPORT' }, 'fails')

@@ -1,6 +1,6 @@
 import { MOMENT } from '../../catalogue/duration'
 import { YIELD_STRESS } from '../../catalogue/metals'
-import { RATED_FOR_A_MOMENT, RATED_IN_ACCIDENT, RESERVE_IN_ACCIDENT, RESERVE_ON_ALLOWABLE } from '../../catalogue/reserves'
+import { RATED_FOR_A_MOMENT, RATED_IN_ACCIDENT } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
 import { pascals, STANDARD_GRAVITY } from '../../quantity/si'
 import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wire'
@@ -8,7 +8,7 @@ import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } 
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { byTestHang, testHangFaults } from '../testHang'
-import { reserveTerms, strengthReserve } from '../timeFactors'
+import { allowableReserve, reserveTerms, strengthReserve } from '../timeFactors'
 import { temperAssumed } from './assumedPart'
 import { weightTerms } from './weightTerms'
 
@@ -74,7 +74,7 @@ function massToTest(solved: Solved): number {
 /** The factors on a rated load: the reserve it is used with, and what it may be asked for a moment. */
 export function ratedFactors(solved: Solved, code: CaseCode): { readonly factors: readonly Factor[]; readonly terms: readonly Term[] } {
   const { accidental, time } = solved.loads[code].case
-  const reserveOf = accidental ? RESERVE_IN_ACCIDENT : RESERVE_ON_ALLOWABLE[solved.hanger.answers['place.beneath']]
+  const reserveOf = allowableReserve(solved.hanger.answers, solved.loads[code].case)
   const moment = accidental ? RATED_IN_ACCIDENT : RATED_FOR_A_MOMENT
   const factors = time <= MOMENT.value ? [factor('forAMoment', moment), reserve(reserveOf)] : [reserve(reserveOf)]
   return { factors, terms: reserveTerms(reserveOf) }

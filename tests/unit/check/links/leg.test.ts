@@ -108,16 +108,25 @@ describe('weather', () => {
     expect(codes(two)).toContain('NATURAL_CORD_OUTDOORS')
   })
 
-  test('polyester loses more each year in the sun, and nothing is known of other synthetics', () => {
+  test('polyester and nylon lose more each year in the sun, nylon more of it', () => {
     const ageingOf = (patch: Patch): number | undefined => leg({ 'cord.fibre': 'polyester', 'cord.make': 'braided', ...patch }).factors.find((f) => f.code === 'ageing')?.value
     expect(ageingOf({ 'place.exposure': 'outdoors', 'place.life': '1 year' })).toBeCloseTo(0.7, 12)
     expect(ageingOf({ 'place.exposure': 'outdoors', 'place.life': '3 years' })).toBeCloseTo(0.7 ** 3, 12)
     // Most of the loss comes in the first twelve months: a short life is not spared it.
     expect(ageingOf({ 'place.exposure': 'outdoors', 'place.life': '4 months' })).toBeCloseTo(0.7, 12)
     expect(ageingOf({ 'place.life': '3 years' })).toBe(0.8)
-    const nylon: Patch = { 'cord.fibre': 'nylon', 'cord.rated': '20 kN', 'place.exposure': 'outdoors' }
-    expect(leg(nylon).verdict).toBe('not enough known')
-    expect(codes(nylon)).toContain('OUTDOOR_LOSS_UNKNOWN')
+    // 60 % lost in 36 months, at worst all of it in the first twelve.
+    expect(ageingOf({ 'cord.fibre': 'nylon', 'place.exposure': 'outdoors', 'place.life': '1 year' })).toBeCloseTo(0.4, 12)
+    expect(ageingOf({ 'cord.fibre': 'nylon', 'place.exposure': 'outdoors', 'place.life': '4 years' })).toBeCloseTo(0.4 * 0.4, 12)
+  })
+
+  test.each(['polypropylene', 'viscose', 'unknown'])('what %s loses outdoors is not known, over people or not', (fibre) => {
+    for (const beneath of ['people', 'nothing']) {
+      const patch: Patch = { 'cord.fibre': fibre, 'cord.rated': '20 kN', 'place.exposure': 'outdoors', 'place.life': '1 year', 'place.beneath': beneath }
+      expect(leg(patch).verdict).toBe('not enough known')
+      expect(codes(patch)).toEqual(expect.arrayContaining(['OUTDOOR_LOSS_UNKNOWN']))
+      expect(codes(patch).filter((code) => code.startsWith('NATURAL'))).toEqual([])
+    }
   })
 })
 
