@@ -8,14 +8,14 @@ export type WithdrawnByAllowable = Extract<Withdrawn, 'woodScrew' | 'lagScrew' |
 
 /** Powers of gravity G and diameter D in p = c G^a D^b L; both books share them. */
 export interface WithdrawalPowers {
-  readonly gravity: number
-  readonly diameter: number
+  readonly ofGravity: number
+  readonly ofDiameter: number
   readonly basis: Basis
   readonly source: string
 }
 
 const HANDBOOK = 'USDA Wood Handbook FPL-GTR-282 (2021)'
-const powers = (gravity: number, diameter: number, where: string): WithdrawalPowers => ({ gravity, diameter, basis: 'published', source: `${HANDBOOK}, ${where}` })
+const powers = (ofGravity: number, ofDiameter: number, where: string): WithdrawalPowers => ({ ofGravity, ofDiameter, basis: 'published', source: `${HANDBOOK}, ${where}` })
 export const WITHDRAWAL_POWERS: Readonly<Record<Withdrawn, WithdrawalPowers>> = {
   woodScrew: powers(2, 1, 'eq. 8-10'),
   lagScrew: powers(1.5, 0.75, 'eq. 8-14'),

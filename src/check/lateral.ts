@@ -3,6 +3,7 @@ import { readCurve, stepFrom, stepUpTo } from '../catalogue/readCurve'
 import type { WithdrawnByAllowable } from '../catalogue/withdrawal'
 import type { WoodKind } from '../catalogue/woods'
 import { newtons, pascals, type Metres, type Newtons, type Pascals } from '../quantity/si'
+import { dowelBearing } from '../statics/projectingPin'
 
 /**
  * Load across a fastening at its proportional limit, in side grain: K D^1.5 for nails, K D^2 for wood
@@ -19,9 +20,9 @@ export function lateralLimit(kind: WithdrawnByAllowable, wood: WoodKind, gravity
 /**
  * Pressure at which a dowel thinner than 1/4 in crushes its way into wood: 114.5 G^1.84 MPa (USDA Wood
  * Handbook, eq. 8-3; the same in the National Design Specification, there with the oven-dry gravity).
- * @example dowelBearing(0.5) / 1e6 // 31.98
+ * @example woodBearing(0.5) / 1e6 // 31.98
  */
-export const dowelBearing = (gravity: number): Pascals => pascals(DOWEL_BEARING.value * gravity ** DOWEL_BEARING_POWER.value)
+export const woodBearing = (gravity: number): Pascals => dowelBearing(pascals(DOWEL_BEARING.value), DOWEL_BEARING_POWER.value, gravity)
 
 /**
  * Yield stress in bending of a nail (or of a wood screw, by its root) or a lag; null beyond the table.

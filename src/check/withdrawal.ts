@@ -1,9 +1,9 @@
 import { LAG_IN_END_GRAIN, WET_SERVICE } from '../catalogue/timber'
 import { WITHDRAWAL_ALLOWABLE, WITHDRAWAL_POWERS, WITHDRAWAL_ULTIMATE, type Withdrawn, type WithdrawnByAllowable } from '../catalogue/withdrawal'
-import { metres, newtons, type Metres, type Newtons, type Radians } from '../quantity/si'
+import { metres, newtons, type Metres, type Newtons } from '../quantity/si'
 
 const pulled = (constant: number, kind: Withdrawn, gravity: number, diameter: Metres, length: Metres): Newtons =>
-  newtons(constant * gravity ** WITHDRAWAL_POWERS[kind].gravity * diameter ** WITHDRAWAL_POWERS[kind].diameter * length)
+  newtons(constant * gravity ** WITHDRAWAL_POWERS[kind].ofGravity * diameter ** WITHDRAWAL_POWERS[kind].ofDiameter * length)
 
 /**
  * Mean pull that draws a fastening straight out of the side grain of seasoned wood: c G^a D^b L (USDA
@@ -50,13 +50,3 @@ export function serviceFactor(kind: WithdrawnByAllowable, { wet, endGrain }: Ser
  * @example threadInTimber(metres(0.06), metres(0.04), metres(0.0125)) // 0.04
  */
 export const threadInTimber = (length: Metres, threaded: Metres, between: Metres): Metres => metres(Math.max(0, Math.min(length - between, threaded)))
-
-/**
- * What a screw allows for a load at an angle to the wood's surface: W Z / (W cos^2 a + Z sin^2 a),
- * `withdrawal` W for a = 90 deg, straight out, and `lateral` Z for a = 0 (AWC National Design
- * Specification, 12.4).
- * @example allowedAtAngle(newtons(300), newtons(500), radians(Math.PI / 2)) // 300.0
- */
-export function allowedAtAngle(withdrawal: Newtons, lateral: Newtons, angle: Radians): Newtons {
-  return newtons((withdrawal * lateral) / (withdrawal * Math.cos(angle) ** 2 + lateral * Math.sin(angle) ** 2))
-}

@@ -1,6 +1,6 @@
 import type { CatalogueEntry } from '../catalogue/collectEntries'
 import { formatSi } from '../quantity/formatSi'
-import { forceText, numberText, timeText } from './amounts'
+import { forceText, massText, numberText, timeText } from './amounts'
 
 type Write = (value: number) => string
 
@@ -10,6 +10,7 @@ const scaled = (size: number, unit: string): Write => (value) => `${numberText(v
 const BY_UNIT: Readonly<Record<string, Write>> = {
   '1': (value) => formatSi(value, ''),
   N: forceText,
+  'kg': massText,
   's': timeText,
   'm': scaled(1e-3, 'mm'),
   'rad': (value) => `${formatSi(value, 'deg').replace(' deg', '')}°`,
@@ -19,6 +20,7 @@ const BY_UNIT: Readonly<Record<string, Write>> = {
   'N/(kg/m)': scaled(1e4, 'cN/tex'),
   'N/m^1.5': scaled(1000 ** 1.5, 'N per mm^1.5'),
   'N/m^1.75': scaled(1000 ** 1.75, 'N per mm^1.75'),
+  'N/(Pa^0.5 m^1.5)': scaled(1000 ** 0.5, 'N per MPa^0.5 mm^1.5'),
   '1/m': scaled(1e3, 'per mm'),
   'N/m2': (value) => `${forceText(value / 1e6)} per mm²`,
 }
