@@ -38,6 +38,8 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
     { role: 'selectAll' },
   ]
   const view: Item[] = [
+    command('catalogue', 'Catalogue', 'CmdOrCtrl+K'),
+    divider,
     { role: 'resetZoom' },
     { role: 'zoomIn' },
     { role: 'zoomOut' },

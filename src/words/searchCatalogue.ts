@@ -51,15 +51,34 @@ function holdsWhole(text: string, words: string): boolean {
   return false
 }
 
+/** All names that the trade uses for things of the catalogue. */
+export const TRADE_NAMES: readonly string[] = SYNONYMS.flat()
+
+/** The trade's other names for what is asked, which are searched too; none for most words. */
+export function otherNames(word: string): readonly string[] {
+  const wanted = plain(word)
+  return SYNONYMS.filter((_, i) => GROUPS[i]?.includes(wanted)).flat().filter((name) => plain(name) !== wanted)
+}
+
+/** Whether a text holds the words, or one of the trade's other names for them as whole words. */
+function finder(wanted: string): (text: string) => boolean {
+  const others = otherNames(wanted).map(plain)
+  // One or two letters would be found inside any word.
+  const found = wanted.length > 2 || wanted === '' ? (text: string) => text.includes(wanted) : (text: string) => holdsWhole(text, wanted)
+  return (text) => found(text) || others.some((other) => holdsWhole(text, other))
+}
+
 /**
  * The entries in whose name, subject, basis or source a word (or phrase) is found, whatever its
- * case, or one of the trade's other names for it as whole words. An empty word finds all.
+ * case, or one of the trade's other names for it as whole words. Where the phrase as it stands is
+ * nowhere found, those that hold each of its words somewhere. An empty word finds all.
  */
 export function searchCatalogue<Entry extends NamedEntry>(entries: readonly Entry[], word: string): readonly Entry[] {
   const wanted = plain(word)
-  const others = GROUPS.filter((group) => group.includes(wanted)).flat()
-  // One or two letters would be found inside any word.
-  const found = wanted.length > 2 || wanted === '' ? (text: string) => text.includes(wanted) : (text: string) => holdsWhole(text, wanted)
-  return entries.filter(({ name, subjectName, basis, source }) =>
-    [name, subjectName, basis, source].map(plain).some((text) => found(text) || others.some((other) => holdsWhole(text, other))))
+  const holding = (finders: readonly ((text: string) => boolean)[]): readonly Entry[] => entries.filter(({ name, subjectName, basis, source }) => {
+    const texts = [name, subjectName, basis, source].map(plain)
+    return finders.every((isIn) => texts.some(isIn))
+  })
+  const asPhrase = holding([finder(wanted)])
+  return asPhrase.length > 0 ? asPhrase : holding(wanted.split(' ').map(finder))
 }

@@ -6,6 +6,7 @@ const KEYS: Readonly<Record<string, MenuCommand>> = {
   'shift+s': 'saveAs',
   'p': 'print',
   'shift+p': 'pdf',
+  'k': 'catalogue',
   'z': 'undo',
   'y': 'redo',
   'shift+z': 'redo',
