@@ -3,6 +3,7 @@ import type { Assumed, Hanger } from '../hanger/hanger'
 import { isRelevant } from '../hanger/relevance'
 import { care, type Care } from './care'
 import { cautionsFor, type Caution } from './cautions'
+import { besideLifeLines } from './factorGuidance'
 import type { Finding } from './finding'
 import { LINKS, type LinkResult, type Side } from './linkResult'
 import { LOAD_PATH } from './loadPath'
@@ -34,7 +35,8 @@ export interface CheckResult {
 /**
  * Second stage of a check: every link of the load path, and the whole. Findings on the whole:
  * REDUNDANCY_STRAND and REDUNDANCY_LEG always, WEIGHED_STATE_ASSUMED where a weight came without its
- * state, RESERVE_CHANGED or RESERVE_NEEDS_REASON where the maker gave a reserve of their own.
+ * state, RESERVE_CHANGED or RESERVE_NEEDS_REASON where the maker gave a reserve of their own, FORCE_FROM_MASS
+ * where a force was given as a mass.
  */
 export function assess(solved: Solved): CheckResult {
   const { answers, assumed } = solved.hanger
@@ -43,7 +45,7 @@ export function assess(solved: Solved): CheckResult {
   const left = redundancy(solved)
   const findings: Finding[] = [{ code: 'REDUNDANCY_STRAND', outcome: left.strand }, { code: 'REDUNDANCY_LEG', outcome: left.leg }]
   if (answers['weighed.mass'] !== null && !solved.hanger.given.has('weighed.state')) findings.unshift({ code: 'WEIGHED_STATE_ASSUMED' })
-  findings.unshift(...reserveFindings(solved))
+  findings.unshift(...reserveFindings(solved), ...solved.hanger.asMass.map((path): Finding => ({ code: 'FORCE_FROM_MASS', path, force: answers[path] as number })))
   return {
     solved,
     links,
@@ -58,7 +60,8 @@ export function assess(solved: Solved): CheckResult {
   }
 }
 
-const linksOf = (solved: Solved): readonly LinkResult[] => temperLowReserve(solved.hanger.answers, LINKS.flatMap((link) => LOAD_PATH[link](solved)))
+const linksOf = (solved: Solved): readonly LinkResult[] =>
+  besideLifeLines(solved.hanger.answers, temperLowReserve(solved.hanger.answers, LINKS.flatMap((link) => LOAD_PATH[link](solved))))
 
 /** On a reserve of the maker's own: that it counts, with its reason, or that it does not for want of one. */
 function reserveFindings({ hanger: { answers } }: Solved): readonly Finding[] {

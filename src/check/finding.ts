@@ -11,6 +11,7 @@ export type Finding =
   | { readonly code: 'ASSUMED_PART_HOLDS'; readonly path: FieldPath; readonly assumed: string }
   | { readonly code: 'ASSUMED_PART_FAILS'; readonly path: FieldPath; readonly assumed: string }
   | { readonly code: 'WEIGHED_STATE_ASSUMED' }
+  | { readonly code: 'FORCE_FROM_MASS'; readonly path: FieldPath; readonly force: number }
   | { readonly code: 'CORD_UNKNOWN' }
   | { readonly code: 'CORD_BY_DIAMETER'; readonly linearDensityKnown: boolean }
   | { readonly code: 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE' }
@@ -49,6 +50,7 @@ export type Finding =
   | { readonly code: 'CORD_TOO_HEAVY'; readonly perMetre: number; readonly most: number }
   | { readonly code: 'JUTE_DAMP' }
   | { readonly code: 'JUTE_NEVER_DRY'; readonly lost: number; readonly holeKnown: boolean }
+  | { readonly code: 'UNDER_LIFE_LINE_FACTOR'; readonly factor: number; readonly least: number; readonly most: number }
   | { readonly code: 'RESERVE_CHANGED'; readonly own: number; readonly usual: number; readonly reason: string }
   | { readonly code: 'RESERVE_NEEDS_REASON'; readonly own: number; readonly usual: number }
   | { readonly code: 'RESERVE_LOW_OVER_PEOPLE'; readonly own: number; readonly usual: number }

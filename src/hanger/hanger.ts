@@ -16,6 +16,8 @@ export interface Hanger {
   readonly answers: Answers
   readonly given: ReadonlySet<FieldPath>
   readonly assumed: readonly Assumed[]
+  /** Forces that were given as masses and taken as their pull. */
+  readonly asMass: readonly FieldPath[]
   /** The pull tests whose load is written, in the order of the log. */
   readonly pullTests: readonly PullTest[]
 }

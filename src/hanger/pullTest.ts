@@ -1,7 +1,6 @@
-import { readQuantity } from '../quantity/readQuantity'
-import { newtons, seconds, STANDARD_GRAVITY, type Newtons, type Seconds } from '../quantity/si'
+import { newtons, seconds, type Newtons, type Seconds } from '../quantity/si'
 import type { Extra } from './document'
-import type { RecordProblem, ValueProblem } from './problem'
+import type { RecordProblem } from './problem'
 import { PULL_TEST_COLUMNS, PULL_TEST_FIELDS, type PullTestColumn } from './pullTestFields'
 import { readValue } from './readValue'
 
@@ -37,22 +36,6 @@ export function editPullTest(row: PullTestRow, column: PullTestColumn, text: str
   return { ...row, typed: next === undefined ? others : { ...row.typed, [column]: next } }
 }
 
-type ReadColumn = { readonly ok: true; readonly value: number | string; readonly asMass: boolean } | { readonly ok: false; readonly problem: ValueProblem<PullTestColumn> }
-
-/** A luggage scale shows kilograms: a mass is taken as the pull of that mass, and that is remembered. */
-function readColumn(column: PullTestColumn, text: string): ReadColumn {
-  const mass = column === 'load' ? readQuantity(text, 'mass') : null
-  if (mass?.ok) {
-    const force = mass.value * STANDARD_GRAVITY
-    const { min, max } = PULL_TEST_FIELDS.load
-    return force >= min && force <= max
-      ? { ok: true, value: force, asMass: true }
-      : { ok: false, problem: { code: 'OUT_OF_RANGE', path: column, given: text, allowed: { unit: 'N', min, max } } }
-  }
-  const read = readValue(column, PULL_TEST_FIELDS[column], text)
-  return read.ok ? { ...read, asMass: false } : read
-}
-
 /**
  * Reads one row of the log: a test, null where no load is written yet, and every column that cannot be
  * read as a problem.
@@ -65,7 +48,7 @@ export function readPullTest(row: PullTestRow, index: number): { readonly test: 
   for (const column of PULL_TEST_COLUMNS) {
     const text = row.typed[column]
     if (text === undefined) continue
-    const read = readColumn(column, text)
+    const read = readValue(column, PULL_TEST_FIELDS[column], text)
     if (!read.ok) problems.push({ code: 'IN_PULL_TEST', row: index, why: read.problem })
     else {
       values[column] = read.value

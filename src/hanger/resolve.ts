@@ -15,7 +15,7 @@ export type ResolveOutcome =
 /**
  * Reads one field's text: its SI value, or a problem naming the field, what was given and what is
  * allowed (the codes of ValueProblem). The range's ends are allowed.
- * @example readField('pot.rim', '20 cm') // { ok: true, value: 0.2 }
+ * @example readField('pot.rim', '20 cm') // { ok: true, value: 0.2, asMass: false }
  */
 export const readField = (path: FieldPath, text: string): Read<FieldPath> => readValue(path, fieldOf(path), text)
 
@@ -43,6 +43,7 @@ const CONVERSE: Readonly<Record<'below' | 'atMost', Relation>> = { below: 'above
 export function resolveDocument(document: HangerDocument): ResolveOutcome {
   const values: Record<string, number | string | null> = {}
   const given = new Set<FieldPath>()
+  const asMass: FieldPath[] = []
   const assumed: Assumed[] = []
   const problems: AnswerProblem[] = []
   for (const path of FIELD_PATHS) {
@@ -51,6 +52,7 @@ export function resolveDocument(document: HangerDocument): ResolveOutcome {
     if (read?.ok) {
       values[path] = read.value
       given.add(path)
+      if (read.asMass) asMass.push(path)
       continue
     }
     if (read) problems.push(read.problem)
@@ -63,7 +65,7 @@ export function resolveDocument(document: HangerDocument): ResolveOutcome {
   const answers = values as Answers
   if (problems.length === 0) problems.push(...conflicts(document, answers, assumed))
   if (problems.length > 0) return { ok: false, problems }
-  return { ok: true, hanger: { name: document.name, answers, given, assumed, pullTests: log.flatMap(({ test }) => (test === null ? [] : [test])) } }
+  return { ok: true, hanger: { name: document.name, answers, given, assumed, asMass, pullTests: log.flatMap(({ test }) => (test === null ? [] : [test])) } }
 }
 
 function assume(path: FieldPath, field: Field, values: Readonly<Record<string, number | string | null>>): { value: number | string | null; assumed: Assumed | null } {

@@ -34,6 +34,7 @@ const FINDING_WORDS: Words = {
   ASSUMED_PART_HOLDS: ({ path, assumed }) => `${unsaid(path)}; that this part holds rests on the assumed ${assumedText(path, assumed)}.`,
   ASSUMED_PART_FAILS: ({ path, assumed }) => `${unsaid(path)}; with the assumed ${assumedText(path, assumed)} it would fail. Say what it is, or choose something stronger.`,
   WEIGHED_STATE_ASSUMED: () => 'A weight was given without saying whether the pot was dry, just watered or standing in water; dry is taken, the safer answer.',
+  FORCE_FROM_MASS: ({ path, force }) => `${FIELD_WORDS[path].label}: given as a mass, taken as the pull of that mass, ${numberText(force)} N.`,
   CORD_UNKNOWN: () => 'Nothing is known of the cord’s strength. Weigh 10 m of it and enter grams per metre with the fibre, or measure its diameter.',
   CORD_BY_DIAMETER: ({ linearDensityKnown }) => linearDensityKnown
     ? 'Grams per metre say nothing without the fibre: name the fibre. Until then the cord is known by its diameter only.'
@@ -77,6 +78,7 @@ const FINDING_WORDS: Words = {
   JUTE_NEVER_DRY: ({ lost, holeKnown }) => (holeKnown
     ? `Jute that stays damp loses all its strength within ${timeText(lost)}: under a drain hole that is watered daily, in a steamy room or outdoors it is refused. Use another fibre, or hang a saucer or cover pot with it.`
     : `Jute that stays damp loses all its strength within ${timeText(lost)}. Say whether water can run out of the pot; if it can, use another fibre, or hang a saucer or cover pot with it.`),
+  UNDER_LIFE_LINE_FACTOR: ({ factor, least, most }) => `People are beneath: of rope that lives hang on, guidance asks for ${least} to ${most} times the load; these strands when new bear ${numberText(factor)} times.`,
   RESERVE_CHANGED: ({ own, usual, reason }) => `The reserve is ${numberText(own)} instead of the usual ${numberText(usual)}. Reason given: “${reason}”.`,
   RESERVE_NEEDS_REASON: ({ own, usual }) => `A reserve of ${numberText(own)} was given without a reason, so the usual ${numberText(usual)} is used. Write why, and it counts.`,
   RESERVE_LOW_OVER_PEOPLE: ({ own, usual }) => `People are beneath and the reserve is ${numberText(own)}, less than the usual ${numberText(usual)}: this is “just holds” at best.`,

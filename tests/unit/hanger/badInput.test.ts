@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { EMPTY_DOCUMENT, editField, FIELD_PATHS, FIELD_WORDS, fieldOf, problemText, readField, resolveDocument } from '#core'
 
-const WRONG_UNIT = { length: '3 kg', mass: '3 N', force: '3 lb', linearDensity: '3 mm', time: '3 mm', count: '3 mm', volume: '3 kg', density: '3 kg', ratio: '3 mm' } as const
+const WRONG_UNIT = { length: '3 kg', mass: '3 N', force: '3 mm', linearDensity: '3 mm', time: '3 mm', count: '3 mm', volume: '3 kg', density: '3 kg', ratio: '3 mm' } as const
 /** A unit to write a value in SI in, and for kinds that have none, none. */
 const UNIT = { length: 'm', mass: 'kg', force: 'N', linearDensity: 'kg/m', time: 's', count: '', volume: 'm3', density: 'kg/m3', ratio: '' } as const
 

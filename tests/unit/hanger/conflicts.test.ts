@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { problemText, resolveDocument, type Patch } from '#core'
-import { documentOf } from './hangerOf'
+import { checkOf, documentOf } from './hangerOf'
 
 const sentences = (patch: Patch): readonly string[] => {
   const outcome = resolveDocument(documentOf(patch))
@@ -33,4 +33,10 @@ describe('answers that cannot both be true', () => {
   test('a porosity above one is refused as out of range', () => {
     expect(sentences({ 'mix.porosity': '104 %' })[0]).toMatch(/Pores of the mix in all: given “104 %”.* 0 to 1/)
   })
+})
+
+test('a rating in kilograms is taken as their pull, and that is said', () => {
+  const check = checkOf({ 'hook.rated': '15 kg', 'cord.rated': '300 N' })
+  expect(check.solved.hanger.answers['hook.rated']).toBeCloseTo(15 * 9.80665, 9)
+  expect(check.findings.filter((f) => f.code === 'FORCE_FROM_MASS')).toEqual([{ code: 'FORCE_FROM_MASS', path: 'hook.rated', force: 15 * 9.80665 }])
 })
