@@ -30,7 +30,6 @@ import * as sticks from './sticks'
 import * as testHang from './testHang'
 import * as timber from './timber'
 import * as vessels from './vessels'
-import * as weighing from './weighing'
 import * as withdrawal from './withdrawal'
 import * as woods from './woods'
 import { collectEntries, type CatalogueEntry } from './collectEntries'
@@ -38,7 +37,7 @@ import { collectEntries, type CatalogueEntry } from './collectEntries'
 /** The modules that hold values, in the order in which they are listed. */
 const MODULES = {
   pottingMixes, fillings, potMaterials, vessels, plants,
-  cords, soaking, weighing, cordTests, ropeTables, knots, knotEfficiencies, frictionPairs,
+  cords, soaking, cordTests, ropeTables, knots, knotEfficiencies, frictionPairs,
   metals, woods, sticks, timber, screws, withdrawal, lateral, eurocodeScrews,
   plugs, boardFixings, ceilings, concrete, chain, connectors,
   legs, seat, jolts, testHang,

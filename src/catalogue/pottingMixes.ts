@@ -3,6 +3,9 @@ import { range, value, type Range, type Value } from './basis'
 /** Density of water, kg/m3. */
 export const WATER_DENSITY: Value = value(1000, 'kg/m3', 'from memory', 'water 998 kg/m3 at 20 degrees, rounded up')
 
+/** Density of the solids of a mix, at most, kg/m3: what is left of its volume for pores. */
+export const SOLIDS_DENSITY: Value = value(2650, 'kg/m3', 'published', 'mineral soil solids 2.65 g/cm3 (soil science texts); organic solids are lighter')
+
 /** What is left solid of a weighed pot, at least, when its water is taken off: pot, roots and dry mix. */
 export const LEAST_SOLID_SHARE: Value = value(0.1, '1', 'computed', 'dry soilless mix is about a seventh of the mix watered (table below); pot and roots add to it')
 

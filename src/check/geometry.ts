@@ -1,5 +1,6 @@
 import { UNMEASURED_DIAMETER } from '../catalogue/cords'
 import type { Answers } from '../hanger/fields'
+import { cradledOutline, cradledProfile, type CradledOutline } from '../load/outline'
 import { metres, type Metres } from '../quantity/si'
 import { tautPath, type NoTautPath, type TautPath } from '../statics/tautPath'
 
@@ -8,6 +9,8 @@ export interface HangerGeometry {
   /** From the ring's lower edge, or the hook's bowl, along one leg to the gathering knot. */
   readonly strand: Metres
   readonly path: TautPath | NoTautPath
+  /** What lies in the cradle, outside. */
+  readonly outline: CradledOutline
   /** Length of the gathering knot along the cords. */
   readonly knot: Metres
   /** From the hook's bowl to the end of the fringe when hung with the pot; null where no path exists. */
@@ -28,16 +31,15 @@ export function hangerGeometry(answers: Answers): HangerGeometry {
   const strand = legLength !== null
     ? legLength + answers['cradle.first']
     : answers['make.totalLength'] - answers['make.fringe'] - ring - knot
-  const path = tautPath({
-    profile: [{ r: answers['pot.base'] / 2, z: 0 }, { r: answers['pot.rim'] / 2, z: answers['pot.height'] }],
-    strand: metres(strand),
-  })
+  const outline = cradledOutline(answers)
+  const path = tautPath({ profile: cradledProfile(outline), strand: metres(strand) })
   const first = answers['cradle.first']
   // A strand that leaves the pot at its base edge has no side to be tied on.
   const firstKnots = !path.ok || path.knotToLeave <= path.knotToBaseEdge ? null : first <= path.knotToBaseEdge ? 'under the base' : first > path.knotToLeave ? 'above the rim' : 'on the side'
   return {
     strand: metres(strand),
     path,
+    outline,
     knot: metres(knot),
     drop: path.ok ? metres(ring + path.top + knot + answers['make.fringe']) : null,
     firstKnots,

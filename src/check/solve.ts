@@ -38,7 +38,8 @@ export function solve(hanger: Hanger): Solved {
   const stiffness = legStiffness(answers)
   const load = (loadCase: LoadCase, factor: number, factorSource: string): CaseLoad => {
     const pottedNow = potted[loadCase.state].mass.high
-    return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: own.high, weight: (pottedNow + own.high) * STANDARD_GRAVITY * factor }
+    const ownNow = own[loadCase.state].high
+    return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: ownNow, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
   }
   const rest = (code: CaseCode): CaseLoad => load(cases[code], 1, 'at rest')
   const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT.value, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)

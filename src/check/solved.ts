@@ -39,7 +39,8 @@ export interface CaseSling {
 export interface Solved {
   readonly hanger: Hanger
   readonly potted: Readonly<Record<State, PottedState>>
-  readonly hangerMass: MassRange
+  /** The hanger itself, kg. */
+  readonly hangerMass: Readonly<Record<State, MassRange>>
   readonly geometry: HangerGeometry
   readonly loads: Readonly<Record<CaseCode, CaseLoad>>
   /** Null where the strands do not reach round the pot. */

@@ -74,7 +74,7 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
       leaveRadius: path.ok ? path.leave.r : null,
       leaveHeight: path.ok ? path.leave.z : null,
       drop: solved.geometry.drop,
-      hangerMass: solved.hangerMass,
+      hangerMass: solved.hangerMass.dry,
       centreOfGravity: Object.fromEntries(STATES.map((state) => [state, solved.potted[state].centre])),
     },
     sling: Object.fromEntries(CASES.map((code) => [code, solved.slings === null ? null : slingJson(solved.slings[code].drawn)])),

@@ -1,14 +1,22 @@
-import { MASS_BY_DIAMETER, UNMEASURED_DIAMETER } from '../catalogue/cords'
+import { LENGTH_ERROR, MASS_BY_DIAMETER, SCALE_STEP, UNMEASURED_DIAMETER } from '../catalogue/cords'
 import type { Answers } from '../hanger/fields'
-import { massRange, type MassRange } from './states'
+import { massRange, scaleMass, type MassRange } from './states'
+
+type CordAnswers = Pick<Answers, 'cord.linearDensity' | 'cord.diameter' | 'cord.weighedMass' | 'cord.weighedLength'>
 
 /**
- * Mass per metre of the cord, kg/m: weighed, or by its diameter, or as of a usual cord where nothing is known.
- * @example cordMassPerMetre({ 'cord.linearDensity': null, 'cord.diameter': 0.004 }).likely // 0.0086
+ * Mass per metre of the cord, kg/m: as stated, or a weighed length with what scale and tape may be out,
+ * or by its diameter, or as of a usual cord where nothing is known.
+ * @example cordMassPerMetre({ 'cord.linearDensity': null, 'cord.diameter': 0.004, 'cord.weighedMass': null, 'cord.weighedLength': null }).likely // 0.0086
  */
-export function cordMassPerMetre(answers: Pick<Answers, 'cord.linearDensity' | 'cord.diameter'>): MassRange {
-  const weighed = answers['cord.linearDensity']
-  if (weighed !== null) return massRange(weighed, weighed, weighed)
-  const square = (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value) ** 2
-  return massRange(MASS_BY_DIAMETER.low * square, MASS_BY_DIAMETER.likely * square, MASS_BY_DIAMETER.high * square)
+export function cordMassPerMetre(answers: CordAnswers): MassRange {
+  const stated = answers['cord.linearDensity']
+  if (stated !== null) return massRange(stated, stated, stated)
+  const mass = answers['cord.weighedMass']
+  const length = answers['cord.weighedLength']
+  if (mass !== null && length !== null) {
+    const at = (more: number): number => Math.max(0, mass + more * SCALE_STEP.value) / (length * (1 - more * LENGTH_ERROR.value))
+    return massRange(at(-1), at(0), at(1))
+  }
+  return scaleMass(MASS_BY_DIAMETER, (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value) ** 2)
 }

@@ -2,6 +2,7 @@ import { DAY, FLOODED_TIME, MOMENT, STANDING_WATER_TIME, UNNOTICED_TIME, WATERED
 import { BUMP_ANGLE } from '../catalogue/jolts'
 import type { Answers } from '../hanger/fields'
 import { seconds, type Seconds } from '../quantity/si'
+import { drainageOf, keepsWater } from './drainage'
 import type { State } from './states'
 
 /** Every load case. */
@@ -34,9 +35,9 @@ export interface LoadCase {
   readonly wet: boolean
 }
 
-/** Time over the service life that the pot hangs just watered, s. */
+/** Time over the service life that the pot hangs just watered, s: all of it where something keeps its water. */
 function wateredTime(answers: Answers): number {
-  const always = answers['place.watering'] === 'daily'
+  const always = answers['place.watering'] === 'daily' || keepsWater(answers)
   return answers['place.life'] * (always ? 1 : WATERED_SHARE.value)
 }
 
@@ -47,8 +48,9 @@ function wateredTime(answers: Answers): number {
  */
 export function loadCases(answers: Answers): Readonly<Record<CaseCode, LoadCase>> {
   const life = answers['place.life']
-  const flooded = answers['pot.drainage'] === 'hole' ? FLOODED_TIME.value : STANDING_WATER_TIME.value
-  const wettest: State = answers['pot.drainage'] === 'hole' ? 'watered' : 'flooded'
+  const drains = drainageOf(answers) === 'hole'
+  const flooded = drains ? FLOODED_TIME.value : STANDING_WATER_TIME.value
+  const wettest: State = drains ? 'watered' : 'flooded'
   const make = (code: CaseCode, state: State, time: number, accidental: boolean, wet: boolean): LoadCase =>
     ({ code, state, time: seconds(Math.min(time, Math.max(life, DAY))), accidental, wet })
   return {

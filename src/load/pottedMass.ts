@@ -1,24 +1,15 @@
-import type { Range } from '../catalogue/basis'
-import { PLANT_CENTRE_SHARE, PLANT_SHARE_OF_MIX } from '../catalogue/plants'
-import { POT_MATERIALS } from '../catalogue/potMaterials'
-import { LEAST_SOLID_SHARE, POTTING_MIXES, WATER_DENSITY } from '../catalogue/pottingMixes'
+import { LEAST_SOLID_SHARE } from '../catalogue/pottingMixes'
 import type { Answers } from '../hanger/fields'
 import { metres, type Metres } from '../quantity/si'
-import { potShape } from './potShape'
-import { addMass, massRange, NO_MASS, STATES, type MassRange, type State } from './states'
-
-const PARTS = ['pot', 'mix', 'plant', 'standingWater'] as const
-
-/** One component of a potted plant in one state: its mass and the height of its centre above the base. */
-export interface Component {
-  readonly part: (typeof PARTS)[number]
-  readonly mass: MassRange
-  readonly centre: Metres
-}
+import type { Component } from './component'
+import { estimateStates, type Estimate } from './estimate'
+import { addMass, gainOf, massRange, NO_MASS, STATES, type MassRange, type State } from './states'
+import type { WeightPart } from './weightParts'
 
 /** The potted plant in one state: what hangs in the seat, without the hanger's own mass. */
 export interface PottedState {
   readonly state: State
+  /** The sum of its components. */
   readonly mass: MassRange
   /** Height of the common centre of gravity above the pot's base, from the high masses. */
   readonly centre: Metres
@@ -27,80 +18,82 @@ export interface PottedState {
   readonly weighed: boolean
   /** The weighing leaves less than anything solid for this state: it does not fit the drawn pot. */
   readonly tooLight: boolean
+  /** Whether water may stand on the mix. */
+  readonly standing: boolean
 }
 
-const scaleRange = (r: Range, by: number): MassRange => ({ low: r.low * by, likely: r.likely * by, high: r.high * by })
+/** What hangs with the pot but was not on the scale. */
+const BESIDE: readonly WeightPart[] = ['saucer', 'coverPot']
+const isBeside = ({ part }: Component): boolean => BESIDE.includes(part)
+const massOf = (components: readonly Component[]): MassRange => components.reduce((sum, c) => addMass(sum, c.mass), NO_MASS)
+const waterOf = (components: readonly Component[]): MassRange => components.reduce((sum, c) => addMass(sum, c.water), NO_MASS)
+const atMost = (r: MassRange, most: MassRange): MassRange => ({ low: Math.min(r.low, most.low), likely: Math.min(r.likely, most.likely), high: Math.min(r.high, most.high) })
+const atLeast = (r: MassRange, least: number): MassRange => ({ low: Math.max(least, r.low), likely: Math.max(least, r.likely), high: Math.max(least, r.high) })
 
 /**
  * Mass and centre of gravity of the potted plant in each state, from its dimensions and materials,
- * or from one weighed number in a stated state. Of a weighing in one state the other states are
- * found by the water between them; a dry weighing does not narrow that water. `tooLight` marks a
- * weighing that leaves nothing solid in some state.
+ * or from one weighed number in a stated state, less its tare; saucer and cover pot come on top of it.
+ * Of a weighing in one state the other states are found by the water between them; a dry weighing does
+ * not narrow that water. `tooLight` marks a weighing that leaves nothing solid in some state.
  */
 export function pottedMass(answers: Answers): Readonly<Record<State, PottedState>> {
   const estimate = estimateStates(answers)
-  const mass = answers['weighed.mass']
-  if (mass === null) return estimate
+  const gross = answers['weighed.mass']
+  const net = gross === null ? null : gross - (answers['weighed.tare'] ?? 0)
+  return Object.fromEntries(STATES.map((state) => [state, net === null
+    ? stateOf(answers, state, estimate[state], estimate[state], false, false)
+    : weighedState(answers, estimate, net, state)])) as Record<State, PottedState>
+}
+
+function stateOf(answers: Answers, state: State, estimate: Estimate, components: readonly Component[], weighed: boolean, tooLight: boolean): PottedState {
+  return { state, mass: massOf(components), centre: centreOf(answers, estimate), components, weighed, tooLight, standing: estimate.some((c) => c.part === 'standingWater') }
+}
+
+function centreOf(answers: Answers, estimate: Estimate): Metres {
+  const high = massOf(estimate).high
+  return metres(high > 0 ? estimate.reduce((sum, c) => sum + c.mass.high * c.centre, 0) / high : answers['pot.height'] / 2)
+}
+
+/**
+ * A state of a pot that was weighed: what stood on the scale as one component, with the water each part
+ * gains when wetter beside it; when drier, that component less the water lost.
+ */
+function weighedState(answers: Answers, estimate: Readonly<Record<State, Estimate>>, net: number, state: State): PottedState {
   const at = answers['weighed.state']
-  const states = STATES.map((state): [State, PottedState] => {
-    if (state === at) {
-      // Whatever the pot is made of, its mix alone weighs this much.
-      const mixAlone = estimate[state].components.find((c) => c.part === 'mix')?.mass.low ?? 0
-      return [state, { ...estimate[state], mass: massRange(mass, mass, mass), weighed: true, tooLight: mass < mixAlone + (answers['pot.emptyMass'] ?? 0) }]
-    }
-    const water = between(estimate[at].components, estimate[state].components)
-    const other = massRange(mass + water.low, mass + water.likely, mass + water.high)
-    // A weighing lighter than the water the drawn pot would hold says the pot is smaller: something solid is left.
-    const least = LEAST_SOLID_SHARE.value * mass
-    const clipped = { low: Math.max(least, other.low), likely: Math.max(least, other.likely), high: Math.max(least, other.high) }
-    return [state, { ...estimate[state], mass: clipped, tooLight: other.high < Math.max(least, answers['pot.emptyMass'] ?? 0) }]
+  const onScale = (of: State): Estimate => estimate[of].filter((c) => !isBeside(c))
+  const beside = estimate[state].filter(isBeside)
+  const empty = answers['pot.emptyMass'] ?? 0
+  const least = LEAST_SOLID_SHARE.value * net
+  const lump = (mass: MassRange, water: MassRange): Component => ({
+    // However much water the drawn pot would hold, some of what was weighed is solid.
+    part: 'weighed', mass, water: atMost(water, { low: mass.low - least, likely: mass.likely - least, high: mass.high - least }), centre: centreOf(answers, onScale(state)), basis: 'your own',
   })
-  return Object.fromEntries(states) as Record<State, PottedState>
+  const exact = massRange(net, net, net)
+  const result = (components: readonly Component[], weighed: boolean, tooLight: boolean): PottedState =>
+    stateOf(answers, state, estimate[state], [...components, ...beside], weighed, tooLight)
+  if (state === at) {
+    // Whatever the pot is made of, its mix alone weighs this much.
+    const mixAlone = estimate[state].find((c) => c.part === 'mix')?.mass.low ?? 0
+    return result([lump(exact, waterOf(onScale(state)))], true, net < mixAlone + empty)
+  }
+  const gains = gainsBetween(onScale(at), onScale(state))
+  const other = addMass(exact, massOf(gains))
+  const tooLight = other.high < Math.max(least, empty)
+  const wetter = STATES.indexOf(state) > STATES.indexOf(at)
+  return wetter
+    ? result([lump(exact, waterOf(onScale(at))), ...gains], false, tooLight)
+    // A weighing lighter than the water the drawn pot would hold says the pot is smaller: something solid is left.
+    : result([lump(atLeast(other, least), waterOf(onScale(state)))], false, tooLight)
 }
 
-/** Water gained from one state to another; component by component, low with low and high with high. */
-function between(from: readonly Component[], to: readonly Component[]): MassRange {
-  const massOf = (state: readonly Component[], part: Component['part']): MassRange => state.find((c) => c.part === part)?.mass ?? NO_MASS
-  return PARTS.reduce((sum, part) => {
-    const before = massOf(from, part)
-    const after = massOf(to, part)
-    const gains = [after.low - before.low, after.likely - before.likely, after.high - before.high] as const
-    return addMass(sum, { low: Math.min(...gains), likely: gains[1], high: Math.max(...gains) })
-  }, NO_MASS)
-}
-
-function estimateStates(answers: Answers): Record<State, PottedState> {
-  const shape = potShape(answers)
-  const material = POT_MATERIALS[answers['pot.material']]
-  const mix = POTTING_MIXES[answers['mix.kind']]
-  const weighedPot = answers['pot.emptyMass']
-  const pot: MassRange = weighedPot !== null
-    ? massRange(weighedPot, weighedPot, weighedPot)
-    : { low: shape.shell.low * material.density.low, likely: shape.shell.likely * material.density.likely, high: shape.shell.high * material.density.high }
-  const soaked: MassRange = { low: pot.low * (1 + material.uptake.low), likely: pot.likely * (1 + material.uptake.likely), high: pot.high * (1 + material.uptake.high) }
-  const watered = scaleRange(mix.watered, shape.mix.volume)
-  const weighedPlant = answers['plant.mass']
-  const share = PLANT_SHARE_OF_MIX
-  const plant: MassRange = weighedPlant !== null
-    ? massRange(weighedPlant, weighedPlant, weighedPlant)
-    : { low: share.low * watered.low, likely: share.likely * watered.likely, high: share.high * watered.high }
-  const headWater = shape.head.volume * WATER_DENSITY.value
-  const standing: MassRange = answers['pot.drainage'] === 'hole' ? NO_MASS : { low: answers['pot.drainage'] === 'none' ? headWater : 0, likely: headWater, high: headWater }
-  const plantCentre = metres(shape.height + PLANT_CENTRE_SHARE.value * answers['plant.height'])
-  const at = (state: State, potMass: MassRange, mixMass: MassRange, water: MassRange): PottedState => {
-    const components: Component[] = [
-      { part: 'pot', mass: potMass, centre: shape.shell.centroid },
-      { part: 'mix', mass: mixMass, centre: shape.mix.centroid },
-      { part: 'plant', mass: plant, centre: plantCentre },
-    ]
-    if (water.high > 0) components.push({ part: 'standingWater', mass: water, centre: shape.head.centroid })
-    const mass = components.reduce((sum, c) => addMass(sum, c.mass), NO_MASS)
-    const moment = components.reduce((sum, c) => sum + c.mass.high * c.centre, 0)
-    return { state, mass, centre: metres(mass.high > 0 ? moment / mass.high : shape.height / 2), components, weighed: false, tooLight: false }
-  }
-  return {
-    dry: at('dry', pot, scaleRange(mix.dry, shape.mix.volume), NO_MASS),
-    watered: at('watered', soaked, watered, NO_MASS),
-    flooded: at('flooded', soaked, scaleRange(mix.flooded, shape.mix.volume), standing),
-  }
+/** Water gained from one state to another, part by part: low with low and high with high. */
+function gainsBetween(from: Estimate, to: Estimate): readonly Component[] {
+  const parts = new Set([...from, ...to].map((c) => c.part))
+  return [...parts].flatMap((part): readonly Component[] => {
+    const [before, after] = [from, to].map((state) => state.find((c) => c.part === part))
+    const found = after ?? before
+    if (!found) return []
+    const mass = gainOf(before?.mass ?? NO_MASS, after?.mass ?? NO_MASS)
+    return mass.low === 0 && mass.high === 0 ? [] : [{ ...found, mass, water: mass }]
+  })
 }

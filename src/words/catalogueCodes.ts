@@ -13,7 +13,7 @@ import { FIELD_WORDS } from './fields'
 
 export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
   pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', vessels: 'Saucers and cover pots', plants: 'Plants',
-  cords: 'Cord', soaking: 'Wet cord', weighing: 'Weighing', cordTests: 'Cord tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
+  cords: 'Cord', soaking: 'Wet cord', cordTests: 'Cord tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
   metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening', eurocodeScrews: 'Screws by Eurocode 5',
   plugs: 'Plugs', boardFixings: 'Fixings in plasterboard', ceilings: 'Ceilings and walls', concrete: 'Concrete', chain: 'Chain', connectors: 'Hooks, rings and connectors',
   legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', testHang: 'Test hang',

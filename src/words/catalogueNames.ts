@@ -88,6 +88,9 @@ export const CATALOGUE_NAMES: Readonly<Record<string, string>> = {
   'reinspection.LOOK_AGAIN.steamy': 'time between looks, in a steamy room',
   'reserves.HOLDS_LIMIT.{grade}': '{grade}: largest use that counts as “holds”',
   'reserves.LEAST_OVERALL_FACTOR': 'overall factor below which cord never “holds”',
+  'reserves.LIFE_LINE_FACTOR.least': 'overall factor asked of life lines, at least',
+  'reserves.LIFE_LINE_FACTOR.most': 'overall factor asked of life lines, at most',
+  'reserves.MOST_OVERALL_FACTOR': 'overall factor asked of fibre rope, at most',
   'reserves.PROOF_PULL': 'pull in place that lifts the doubt about a screw, over the load',
   'reserves.RATED_FOR_A_MOMENT': 'what a rated part may be asked for a moment, over its rated load',
   'reserves.RATED_IN_ACCIDENT': 'what a rated part may be asked in an accident, over its rated load',
@@ -120,8 +123,6 @@ export const CATALOGUE_NAMES: Readonly<Record<string, string>> = {
   'vessels.COVER_WATER': 'water left in a cover pot after watering, at most: depth',
   'vessels.SAUCER_DEPTH': 'saucer not measured: depth',
   'vessels.SAUCER_OVER_RIM': 'saucer not measured: width over the pot’s rim',
-  'weighing.LENGTH_DOUBT': 'length of cord laid out by hand: how far it may be out',
-  'weighing.SCALE_STEP': 'weight read off a kitchen scale: how far it may be out',
 }
 
 /** A catalogue entry with its name and that of its subject. */

@@ -1,6 +1,7 @@
 import type { CaseCode } from '../load/loadCases'
 import type { LinkCode, Part, Side } from '../check/linkResult'
 import type { TermCode } from '../check/termCodes'
+import type { WeightPart } from '../load/weightParts'
 
 /** Names of links, from the building down. */
 export const LINK_NAMES: Readonly<Record<LinkCode, string>> = {
@@ -65,6 +66,21 @@ export const CASE_NAMES: Readonly<Record<CaseCode, string>> = {
   strandParted: 'one strand gone',
   legParted: 'one leg gone',
   legPartedSudden: 'one leg gone at once',
+}
+
+/** What the weight is made of. */
+export const WEIGHT_PART_NAMES: Readonly<Record<WeightPart, string>> = {
+  weighed: 'weighed together',
+  pot: 'pot',
+  layer: 'drainage layer',
+  mix: 'potting mix',
+  topping: 'top dressing',
+  plant: 'plant',
+  reservoir: 'water reservoir',
+  standingWater: 'water on the mix',
+  saucer: 'saucer',
+  coverPot: 'cover pot',
+  hanger: 'hanger',
 }
 
 /** Names of the lines of worked sums and of factors. */
