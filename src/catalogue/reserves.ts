@@ -62,3 +62,10 @@ export const HOLDS_LIMIT: Readonly<Record<Grade, Value>> = {
 
 /** Overall factor below which a cord link never "holds". */
 export const LEAST_OVERALL_FACTOR: Value = value(5, '1', 'published', 'Cordage Institute CI 1401-15: design factors 5 to 12, the low end only with expert knowledge')
+/** Overall factor above which guidance for fibre rope asks for no more in ordinary use. */
+export const MOST_OVERALL_FACTOR: Value = value(12, '1', 'published', 'Cordage Institute CI 1401-15: design factors 5 to 12; more for unknown load, shock, long tension, knots, injury or loss')
+/** Overall factors that guidance asks for where lives hang on the rope; told over people. */
+export const LIFE_LINE_FACTOR = {
+  least: value(12, '1', 'published', 'rope maker’s working-load guidance: 5 to 6 non-critical, 12 to 15 life lines'),
+  most: value(15, '1', 'published', 'rope makers’ guidance: 12 to 15 life lines; a fifteenth of the breaking force where lives depend on it'),
+} as const satisfies Readonly<Record<string, Value>>

@@ -54,6 +54,15 @@ export type Finding =
   | { readonly code: 'RESERVE_CHANGED'; readonly own: number; readonly usual: number; readonly reason: string }
   | { readonly code: 'RESERVE_NEEDS_REASON'; readonly own: number; readonly usual: number }
   | { readonly code: 'RESERVE_LOW_OVER_PEOPLE'; readonly own: number; readonly usual: number }
+  | { readonly code: 'FEW_PULL_TESTS'; readonly tests: number; readonly wanted: number }
+  | { readonly code: 'PULL_TEST_OUTLIER'; readonly row: number }
+  | { readonly code: 'PULL_TEST_HELD'; readonly tests: number }
+  | { readonly code: 'PULL_TEST_IN_MASS'; readonly force: number }
+  | { readonly code: 'PULL_TESTS_WOULD_SETTLE'; readonly tests: number; readonly mean: number }
+  | { readonly code: 'OUTSIDE_ROPE_TABLE'; readonly diameter: number; readonly least: number; readonly most: number }
+  | { readonly code: 'CORD_LIGHTER_THAN_TABLE'; readonly perMetre: number; readonly least: number }
+  | { readonly code: 'JOIN_UNKNOWN' }
+  | { readonly code: 'TEST_HANG_LIFTS'; readonly mass: number; readonly atRest: number; readonly forAMoment: number }
   | { readonly code: 'REDUNDANCY_LEG'; readonly outcome: Outcome }
   | { readonly code: 'REDUNDANCY_STRAND'; readonly outcome: Outcome }
   | { readonly code: 'UNKNOWN_KEYS'; readonly names: readonly string[] }

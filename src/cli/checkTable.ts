@@ -1,5 +1,6 @@
 import type { Answer } from '../advice/answer'
 import { governingOf } from '../check/checkHanger'
+import { FACTOR_GUIDANCE } from '../check/factorGuidance'
 import { LINKS, type LinkResult } from '../check/linkResult'
 import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
@@ -7,6 +8,7 @@ import { STATES } from '../load/states'
 import { forceText, lengthText, massLimitText, massText, numberText, percentText } from '../words/amounts'
 import { careSentences } from '../words/care'
 import { CAUTION_TEXTS } from '../words/cautions'
+import { factorGuidanceText } from '../words/factorGuidance'
 import { FIELD_WORDS } from '../words/fields'
 import { findingText } from '../words/findings'
 import { CASE_NAMES, LINK_NAMES, PART_NAMES } from '../words/names'
@@ -49,7 +51,7 @@ export function checkTable(file: string, document: HangerDocument, answer: Answe
     ...(path.ok ? ['', `  legs ${lengthText(path.free)} long from ring to pot, ${numberText((path.angle * 180) / Math.PI)}° from the vertical; ring ${lengthText(path.top)} above the base`] : []),
     '',
     columns([['part', 'worst situation', 'asked', 'may carry', 'used', 'overall', 'verdict'], ...shown.map(linkRow)]),
-    '  forces as the mass that would pull as hard; overall: strength of the new strands over the watered load, guidance for fibre rope 5 to 12',
+    `  forces as the mass that would pull as hard; overall: strength of the new strands over the watered load, ${factorGuidanceText(FACTOR_GUIDANCE)}`,
     ...section('What this means', [...findings, ...(unknown.length > 0 ? [findingText({ code: 'UNKNOWN_KEYS', names: unknown })] : [])]),
     ...section('What would mend it', remedies.map((r) => `${REMEDY_TEXTS[r.code]}: ${Object.entries(r.patch).map(([p, t]) => `${p} = ${t}`).join(', ')} → the whole ${r.verdict}${r.utilisation === null ? '' : ` (${percentText(r.utilisation)})`}; ${LINK_NAMES[r.link].toLowerCase()} ${r.linkVerdict}`)),
     ...section(`Assumed, ${check.assumed.length} ${check.assumed.length === 1 ? 'thing' : 'things'}`, check.assumed.map((a) => `${FIELD_WORDS[a.path].label}: ${FIELD_WORDS[a.path].choices[a.text] ?? a.text} (${a.basis})`)),

@@ -83,6 +83,17 @@ const FINDING_WORDS: Words = {
   RESERVE_NEEDS_REASON: ({ own, usual }) => `A reserve of ${numberText(own)} was given without a reason, so the usual ${numberText(usual)} is used. Write why, and it counts.`,
   RESERVE_LOW_OVER_PEOPLE: ({ own, usual }) => `People are beneath and the reserve is ${numberText(own)}, less than the usual ${numberText(usual)}: this is “just holds” at best.`,
   STRAND_PARTS_AND_FALLS: () => 'People are beneath, and if one strand goes the pot falls: use more strands in each leg, or more legs.',
+  FEW_PULL_TESTS: ({ tests, wanted }) => `${tests === 1 ? 'One pull test is' : 'Two pull tests are'} too few to show how much the cord varies, so a large scatter is taken. From ${wanted} tests on more of its strength counts.`,
+  PULL_TEST_OUTLIER: ({ row }) => `Pull test ${row + 1} lies far from the others. It counts all the same: look at the strand where it broke, and pull another in its place.`,
+  PULL_TEST_HELD: ({ tests }) => `${tests === 1 ? 'One pull test did not end in a break; it counts as if it had broken at its load' : `${tests} pull tests did not end in a break; they count as if they had broken at their loads`}.`,
+  PULL_TEST_IN_MASS: ({ force }) => `Loads in the log that are written as a mass are taken as the pull of that mass: ${forceText(force)} as ${numberText(force)} N.`,
+  PULL_TESTS_WOULD_SETTLE: ({ tests, mean }) => `${tests} pull tests would settle it: if single strands, pulled straight, break at ${forceMostText(mean)} or more on average and close together, this part holds.`,
+  OUTSIDE_ROPE_TABLE: ({ diameter, least, most }) => (diameter < least
+    ? `The table of this rope begins at ${lengthText(least)}, and the cord is ${lengthText(diameter)}: it says nothing of so thin a one.`
+    : `The table of this rope ends at ${lengthText(most)}, and the cord is ${lengthText(diameter)}: it counts as the thickest of the table.`),
+  CORD_LIGHTER_THAN_TABLE: ({ perMetre, least }) => `The cord weighs ${numberText(perMetre * 1000)} g/m; rope of this size made to its table weighs ${numberText(least * 1000)} g/m or more. The table is left aside.`,
+  JOIN_UNKNOWN: () => 'How strong a glued, taped or whipped join is cannot be reckoned. Pull some strands with such a join to the break, as tied, or use whole ones.',
+  TEST_HANG_LIFTS: ({ mass, atRest, forAMoment }) => `The test hang with ${massText(mass)} lets this part carry ${massLimitText(atRest)} for good and ${massLimitText(forAMoment)} for a moment.`,
   REDUNDANCY_LEG: ({ outcome }) => LEG_OUTCOME[outcome],
   REDUNDANCY_STRAND: ({ outcome }) => STRAND_OUTCOME[outcome],
   UNKNOWN_KEYS: ({ names }) => `The file has entries this version does not know; they are kept: ${names.join(', ')}.`,
