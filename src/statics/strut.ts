@@ -14,8 +14,8 @@ export type ThrustedMoment =
 
 /**
  * A thrust pushes on a stick that the loads have already bent and bends it more: M / (1 - H / P_e)
- * (Timoshenko, Theory of Elastic Stability; Wood Handbook, ch. 9, beam columns). Within a few percent for
- * sagging between the ends.
+ * (Timoshenko, Theory of Elastic Stability; Wood Handbook, ch. 9, beam columns). Nearly exact
+ * for an even load; a load in the middle bends less than that, by a fifth of H / P_e at most.
  * @example momentUnderThrust(3, newtons(70), newtons(280)).moment // 4
  */
 export const momentUnderThrust = (moment: number, thrust: Newtons, euler: Newtons): ThrustedMoment =>
