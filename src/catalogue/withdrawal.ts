@@ -26,23 +26,23 @@ export const WITHDRAWAL_POWERS: Readonly<Record<Withdrawn, WithdrawalPowers>> = 
 
 /** From the printed constant of p = c G^a D^0.75 L, N and mm, to SI. */
 const PER_MM_1_75 = 1000 ** 1.75
-const ultimate = (c: number, formula: string, where: string): Value => value(c * 1e6, 'Pa', 'published', `${HANDBOOK}, ${where}: p = ${formula} (N, mm)`)
+const ultimate = (c: number, where: string): Value => value(c * 1e6, 'Pa', 'published', `${HANDBOOK}, ${where} (${c} there, in N and mm)`)
 
 /** Mean ultimate withdrawal: the constant c of p = c G^a D^b L, G by volume at 12 % moisture, L the thread (of a nail: all that is driven) in the wood. */
 export const WITHDRAWAL_ULTIMATE: Readonly<Record<Withdrawn, Value>> = {
-  woodScrew: ultimate(108.25, '108.25 G^2 D L', 'eq. 8-10, p. 8-10'),
-  lagScrew: value(125.4 * PER_MM_1_75, 'N/m^1.75', 'published', `${HANDBOOK}, eq. 8-14, p. 8-12: p = 125.4 G^1.5 D^0.75 L (N, mm)`),
-  smoothNail: ultimate(54.12, '54.12 G^2.5 D L', 'eq. 8-1, p. 8-2'),
-  annularNail: ultimate(77.57, '77.57 G^2 D L, D at the root, G oven-dry', 'eq. 8-2a, p. 8-4'),
-  driftPin: ultimate(45.51, '45.51 G^2 D L', 'eq. 8-9, p. 8-10'),
+  woodScrew: ultimate(108.25, 'eq. 8-10, p. 8-10'),
+  lagScrew: value(125.4 * PER_MM_1_75, 'N/m^1.75', 'published', `${HANDBOOK}, eq. 8-14, p. 8-12 (125.4 there, in N and mm)`),
+  smoothNail: ultimate(54.12, 'eq. 8-1, p. 8-2'),
+  annularNail: ultimate(77.57, 'eq. 8-2a, p. 8-4, by root diameter and oven-dry gravity'),
+  driftPin: ultimate(45.51, 'eq. 8-9, p. 8-10'),
 }
 
 const NDS = 'AWC National Design Specification'
 /** Allowable withdrawal for ten years: the constant c of W = c G^a D^b per length of thread, G oven-dry. */
 export const WITHDRAWAL_ALLOWABLE: Readonly<Record<WithdrawnByAllowable, Value>> = {
-  woodScrew: value(19.65e6, 'Pa', 'published', `${NDS}, wood screws, W = 2850 G^2 D lb/in (D in inches)`),
-  lagScrew: value(27.86 * PER_MM_1_75, 'N/m^1.75', 'published', `${NDS}, lag screws, W = 1800 G^1.5 D^0.75 lb/in (D in inches)`),
-  smoothNail: value(9.515e6, 'Pa', 'published', `${NDS}, smooth nails, W = 1380 G^2.5 D lb/in (D in inches)`),
+  woodScrew: value(19.65e6, 'Pa', 'published', `${NDS}, wood screws (2850 there, in lb and inches)`),
+  lagScrew: value(27.86 * PER_MM_1_75, 'N/m^1.75', 'published', `${NDS}, lag screws (1800 there, in lb and inches)`),
+  smoothNail: value(9.515e6, 'Pa', 'published', `${NDS}, smooth nails (1380 there, in lb and inches)`),
 }
 
 /** Lower-tail factor from mean ultimate withdrawal to the 5 % value. */
