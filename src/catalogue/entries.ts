@@ -20,6 +20,7 @@ import * as plants from './plants'
 import * as plugs from './plugs'
 import * as potMaterials from './potMaterials'
 import * as pottingMixes from './pottingMixes'
+import * as pullTests from './pullTests'
 import * as reinspection from './reinspection'
 import * as reserves from './reserves'
 import * as ropeTables from './ropeTables'
@@ -27,9 +28,11 @@ import * as screws from './screws'
 import * as seat from './seat'
 import * as soaking from './soaking'
 import * as sticks from './sticks'
+import * as tenacities from './tenacities'
 import * as testHang from './testHang'
 import * as timber from './timber'
 import * as vessels from './vessels'
+import * as weighing from './weighing'
 import * as withdrawal from './withdrawal'
 import * as woods from './woods'
 import { collectEntries, type CatalogueEntry } from './collectEntries'
@@ -37,7 +40,7 @@ import { collectEntries, type CatalogueEntry } from './collectEntries'
 /** The modules that hold values, in the order in which they are listed. */
 const MODULES = {
   pottingMixes, fillings, potMaterials, vessels, plants,
-  cords, soaking, cordTests, ropeTables, knots, knotEfficiencies, frictionPairs,
+  cords, tenacities, soaking, weighing, cordTests, pullTests, ropeTables, knots, knotEfficiencies, frictionPairs,
   metals, woods, sticks, timber, screws, withdrawal, lateral, eurocodeScrews,
   plugs, boardFixings, ceilings, concrete, chain, connectors,
   legs, seat, jolts, testHang,

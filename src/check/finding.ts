@@ -27,6 +27,8 @@ export type Finding =
   | { readonly code: 'SLING_NOT_CONVERGED' }
   | { readonly code: 'NEARLY_SLACK'; readonly legs: number; readonly millimetres: number }
   | { readonly code: 'LOW_OVERALL_FACTOR'; readonly factor: number; readonly least: number }
+  | { readonly code: 'SHAPE_NOT_RECKONED'; readonly shape: 'square' | 'trough' }
+  | { readonly code: 'COVER_SHAPE_ASSUMED' }
   | { readonly code: 'SEAT_LOCKED' }
   | { readonly code: 'SEAT_ON_FRICTION' }
   | { readonly code: 'SEAT_SLIDES' }

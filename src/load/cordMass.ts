@@ -1,4 +1,5 @@
-import { LENGTH_ERROR, MASS_BY_DIAMETER, SCALE_STEP, UNMEASURED_DIAMETER } from '../catalogue/cords'
+import { MASS_BY_DIAMETER, UNMEASURED_DIAMETER } from '../catalogue/cords'
+import { LENGTH_DOUBT, SCALE_STEP } from '../catalogue/weighing'
 import type { Answers } from '../hanger/fields'
 import { massRange, scaleMass, type MassRange } from './states'
 
@@ -15,7 +16,7 @@ export function cordMassPerMetre(answers: CordAnswers): MassRange {
   const mass = answers['cord.weighedMass']
   const length = answers['cord.weighedLength']
   if (mass !== null && length !== null) {
-    const at = (more: number): number => Math.max(0, mass + more * SCALE_STEP.value) / (length * (1 - more * LENGTH_ERROR.value))
+    const at = (more: number): number => Math.max(0, mass + more * SCALE_STEP.value) / (length * (1 - more * LENGTH_DOUBT.value))
     return massRange(at(-1), at(0), at(1))
   }
   return scaleMass(MASS_BY_DIAMETER, (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value) ** 2)

@@ -13,7 +13,7 @@ import { FIELD_WORDS } from './fields'
 
 export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
   pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', vessels: 'Saucers and cover pots', plants: 'Plants',
-  cords: 'Cord', soaking: 'Wet cord', cordTests: 'Cord tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
+  cords: 'Cord', soaking: 'Wet cord', weighing: 'Weighing', tenacities: 'Yarn and cord', cordTests: 'Cord tests', pullTests: 'Pull tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
   metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening', eurocodeScrews: 'Screws by Eurocode 5',
   plugs: 'Plugs', boardFixings: 'Fixings in plasterboard', ceilings: 'Ceilings and walls', concrete: 'Concrete', chain: 'Chain', connectors: 'Hooks, rings and connectors',
   legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', testHang: 'Test hang',
@@ -79,6 +79,7 @@ const GRADES: Readonly<Record<Grade, string>> = {
 /** Words for the codes that may stand in the path of a catalogue entry, by kind of code. */
 export const CATALOGUE_CODES = {
   fibre: FIBRES,
+  spinning: { rotor: 'rotor-spun', ring: 'ring-spun' },
   pot: FIELD_WORDS['pot.material'].choices,
   mix: { ...FIELD_WORDS['mix.kind'].choices, unknown: 'unknown mix' },
   filling: FIELD_WORDS['layer.kind'].choices,

@@ -1,7 +1,8 @@
 import type { Finding, FindingCode, Outcome } from '../check/finding'
 import type { FieldPath } from '../hanger/fields'
+import { STANDARD_GRAVITY } from '../quantity/si'
 import { FIELD_WORDS } from './fields'
-import { forceText, lengthText, massLeastText, numberText, timeText } from './amounts'
+import { forceText, lengthText, massLeastText, massLimitText, massText, numberText, timeText } from './amounts'
 
 type Words = { readonly [C in FindingCode]: (finding: Extract<Finding, { code: C }>) => string }
 
@@ -54,6 +55,8 @@ const FINDING_WORDS: Words = {
   SLING_NOT_CONVERGED: () => 'The forces in the legs could not be found, so nothing is said of them. Change the lengths a little and look again.',
   NEARLY_SLACK: ({ legs, millimetres }) => `${numberText(millimetres)} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
   LOW_OVERALL_FACTOR: ({ factor, least }) => `Its strands when new bear ${numberText(factor)} times the watered load; guidance for fibre rope asks for ${least} to 12, so this is “just holds” at best.`,
+  SHAPE_NOT_RECKONED: ({ shape }) => `How strands lie at the corners of a ${shape === 'square' ? 'square pot' : 'trough'} is not reckoned yet: its weight is, but not whether it sits firmly. Hang it low over a cushion with a quarter more weight in it and try to tip it by hand.`,
+  COVER_SHAPE_ASSUMED: () => 'Only the width and depth of the cover pot are known, so its sides are taken as upright; how firmly it sits is “just holds” at best.',
   SEAT_LOCKED: () => 'The pot stands higher than bare strands could hold; the cradle’s first knots, tied between the legs on the pot’s side, keep it from tipping.',
   SEAT_ON_FRICTION: () => 'The pot stands higher than smooth strands could hold; only friction keeps it from tipping. Tie the cradle’s first knots on the pot’s side.',
   SEAT_SLIDES: () => 'The pot stands too high in its seat: the strands can slide and it tips out. Tie the cradle’s first knots between the legs on the pot’s side.',
@@ -87,7 +90,7 @@ const FINDING_WORDS: Words = {
   PULL_TEST_OUTLIER: ({ row }) => `Pull test ${row + 1} lies far from the others. It counts all the same: look at the strand where it broke, and pull another in its place.`,
   PULL_TEST_HELD: ({ tests }) => `${tests === 1 ? 'One pull test did not end in a break; it counts as if it had broken at its load' : `${tests} pull tests did not end in a break; they count as if they had broken at their loads`}.`,
   PULL_TEST_IN_MASS: ({ force }) => `Loads in the log that are written as a mass are taken as the pull of that mass: ${forceText(force)} as ${numberText(force)} N.`,
-  PULL_TESTS_WOULD_SETTLE: ({ tests, mean }) => `${tests} pull tests would settle it: if single strands, pulled straight, break at ${forceMostText(mean)} or more on average and close together, this part holds.`,
+  PULL_TESTS_WOULD_SETTLE: ({ tests, mean }) => `Pull ${tests} single strands straight until they break: if they break close together, at ${massLeastText(mean / STANDARD_GRAVITY)} or more on average, this part holds.`,
   OUTSIDE_ROPE_TABLE: ({ diameter, least, most }) => (diameter < least
     ? `The table of this rope begins at ${lengthText(least)}, and the cord is ${lengthText(diameter)}: it says nothing of so thin a one.`
     : `The table of this rope ends at ${lengthText(most)}, and the cord is ${lengthText(diameter)}: it counts as the thickest of the table.`),

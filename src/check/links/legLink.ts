@@ -2,25 +2,27 @@ import { COUNTED_LEGS, REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
 import { peopleBeneath } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
 import { STANDARD_GRAVITY } from '../../quantity/si'
-import { cordStrength } from '../cordStrength'
+import { inCase, isTied, stillApplying } from '../cordStrength'
 import type { Finding } from '../finding'
 import { assessLink, type Factor, type LinkResult, type Term } from '../linkResult'
 import { redundancy } from '../redundancy'
-import { legSections, weakestSection, type Section } from '../sections'
+import { saySettlingTests } from '../saySettlingTests'
+import { joinUnknown, legSections, weakestSection, type Section } from '../sections'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { cordFactors } from '../timeFactors'
 import { worse, type Verdict } from '../verdict'
+import { cornersUnreckoned } from './shapeDoubt'
 import { weatherFindings } from '../weatherFindings'
 
 /**
  * One leg from the ring to the pot: the worst leg's tension against its weakest section, new strength
  * reduced by wet, ageing, duration and reserve. Findings: of the cord (CORD_UNKNOWN,
- * CORD_BY_DIAMETER), its length and angle (LEG_TOO_SHORT, LEG_ANGLE_WIDE, LEG_ANGLE_REFUSED), the sling
+ * CORD_BY_DIAMETER and others), a join of which nothing is known (JOIN_UNKNOWN), its length and angle (LEG_TOO_SHORT, LEG_ANGLE_WIDE, LEG_ANGLE_REFUSED), corners (SHAPE_NOT_RECKONED), the sling
  * (SLING_…, NEARLY_SLACK), natural or unknown cord outdoors, and over people STRAND_PARTS_AND_FALLS or STRAND_PARTS_UNKNOWN.
  */
 export function legLink(solved: Solved): readonly LinkResult[] {
-  return [...CASES_WHOLE.map((code) => legInCase(solved, code, 0)), ...strandParted(solved)]
+  return saySettlingTests(solved, [...CASES_WHOLE.map((code) => legInCase(solved, code, 0)), ...strandParted(solved)])
 }
 
 /**
@@ -28,7 +30,7 @@ export function legLink(solved: Solved): readonly LinkResult[] {
  * may still catch the pot (see redundancy), and only over people must a strand not decide.
  */
 function strandParted(solved: Solved): readonly LinkResult[] {
-  const left = weakestSection(legSections(solved.hanger.answers, 1))
+  const left = weakestSection(legSections(solved.hanger.answers, 1, isTied(inCase(solved.cord.leg, solved.loads.strandParted.case))))
   const result = left.effective > 0 ? legInCase(solved, 'strandParted', 1) : null
   if (result !== null && result.utilisation !== null && result.utilisation <= 1) return [result]
   if (!peopleBeneath(solved.hanger.answers['place.beneath'])) return []
@@ -40,15 +42,17 @@ function strandParted(solved: Solved): readonly LinkResult[] {
 
 function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
   const { answers } = solved.hanger
-  const cord = cordStrength(answers)
-  const section = weakestSection(legSections(answers, parted))
   const load = solved.loads[code]
+  const cord = inCase(solved.cord.leg, load.case)
+  const section = weakestSection(legSections(answers, parted, isTied(cord)))
   const sling = solved.slings?.[code] ?? null
   const time = cordFactors(answers, load.case, false)
   const effective: Factor = { code: 'effectiveStrands', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }
   const trouble = geometryFindings(solved, code)
   const watered = solved.slings?.watered.tension ?? null
-  const overall = cord.capacity === null || watered === null || code === 'strandParted' ? null : (section.strands * cord.capacity.value) / watered
+  // Guidance for rope speaks of new, dry rope without knots.
+  const plain = solved.cord.wrap.dry.capacity
+  const overall = plain === null || watered === null || code === 'strandParted' ? null : (section.strands * plain.value) / watered
   return assessLink({
     link: 'leg',
     part: section.part,
@@ -56,7 +60,7 @@ function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
     case: code,
     demand: sling === null || sling.tension === null ? null : { value: sling.tension, unit: 'N' },
     capacity: cord.capacity,
-    factors: [effective, ...time.factors],
+    factors: [effective, ...stillApplying(cord, time.factors)],
     grade: cord.grade,
     overallFactor: overall,
     atLeast: trouble.atLeast,
@@ -115,14 +119,17 @@ function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: 
   }
   const { answers, given } = solved.hanger
   const { path, strand } = solved.geometry
-  // A length that was only assumed cannot be at fault.
-  const lengthSaid = answers['make.legLength'] !== null || given.has('make.totalLength')
+  const corners = cornersUnreckoned(answers)
+  if (corners !== null) say(corners, 'not enough known')
+  // A length that was only assumed, or that goes round corners, cannot be at fault.
+  const lengthSaid = corners === null && (answers['make.legLength'] !== null || given.has('make.totalLength'))
   if (!path.ok) say({ code: 'LEG_TOO_SHORT', strand, least: path.least }, lengthSaid ? 'fails' : 'not enough known')
   else {
     const degrees = (path.angle * 180) / Math.PI
     if (path.angle > REFUSED_ANGLE.value) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
     else if (path.angle > WIDE_ANGLE.value) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')
   }
+  if (joinUnknown(answers, isTied(inCase(solved.cord.leg, solved.loads[code].case)))) say({ code: 'JOIN_UNKNOWN' }, 'not enough known')
   for (const said of weatherFindings(answers)) say(said.finding, said.atLeast)
   const sling = solved.slings?.[code]
   if (sling?.trouble === 'unstable') say({ code: 'SLING_UNSTABLE' }, 'fails')

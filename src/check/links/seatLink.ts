@@ -11,6 +11,7 @@ import { entering, fromCatalogue, worked } from '../term'
 import type { Verdict } from '../verdict'
 import { temperAssumed } from './assumedPart'
 import { legStrain } from './legStrain'
+import { temperByShape } from './shapeDoubt'
 
 const SLIDING = 'energy of a pot on strands that slide without friction'
 
@@ -20,11 +21,14 @@ const SLIDING = 'energy of a pot on strands that slide without friction'
  * above that only friction holds it, at best "just". The pinned sling must stay upright with a margin
  * in any case. Demand and capacity are heights above the base, m, or offsets from the axis where
  * friction decides. Findings: SEAT_LOCKED, SEAT_ON_FRICTION, SEAT_SLIDES, SEAT_TOPPLES,
- * CRADLE_UNDER_BASE, CRADLE_ABOVE_RIM. No results where the strands do not reach round the pot.
+ * CRADLE_UNDER_BASE, CRADLE_ABOVE_RIM, SHAPE_NOT_RECKONED, COVER_SHAPE_ASSUMED. No results where the strands do not reach round the pot.
  */
 export function seatLink(solved: Solved): readonly LinkResult[] {
   const { path } = solved.geometry
-  if (!path.ok) return []
+  return path.ok ? temperByShape(solved, onRoundPot(solved, path)) : []
+}
+
+function onRoundPot(solved: Solved, path: TautPath): readonly LinkResult[] {
   if (locks(solved)) {
     const locked = CASES_AT_REST.map((code) => assessLink(byLockedStrands(solved, code, path)))
     // Nothing holds a pot better than locked strands: what tips with them tips in any other cradle.

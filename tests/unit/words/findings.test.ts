@@ -34,6 +34,8 @@ const SAMPLES: { readonly [C in FindingCode]: readonly (readonly [Numbers<C>, ..
   SLING_NOT_CONVERGED: [[{}]],
   NEARLY_SLACK: [[{ legs: 1, millimetres: 10 }, '10 mm', '1 leg '], [{ legs: 3, millimetres: 9.524999999999999 }, '9.52 mm', '3 legs']],
   LOW_OVERALL_FACTOR: [[{ factor: 4.123456789, least: 5 }, '4.12 times', '5 to 12']],
+  SHAPE_NOT_RECKONED: [[{ shape: 'square' }, 'square pot'], [{ shape: 'trough' }, 'trough']],
+  COVER_SHAPE_ASSUMED: [[{}, 'cover pot']],
   SEAT_LOCKED: [[{}]],
   SEAT_ON_FRICTION: [[{}]],
   SEAT_SLIDES: [[{}]],
