@@ -1,0 +1,27 @@
+import type { QuantityProblem } from '../quantity/quantityProblem'
+
+/** Words as a choice: a, b or c. */
+export const orList = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`)
+
+const QUANTITY_WORDS: { readonly [C in QuantityProblem['code']]: (problem: Extract<QuantityProblem, { code: C }>) => string } = {
+  EMPTY: () => 'nothing was given',
+  NOT_A_NUMBER: ({ text }) => `“${text}” is not a number`,
+  NO_UNIT: ({ allowed }) => `the unit is missing: write ${orList(allowed)} after the number`,
+  UNKNOWN_UNIT: ({ unit, allowed, suggestion }) => `“${unit}” is not a unit it knows here${suggestion === null ? '' : ` (did you mean ${suggestion}?)`}: ${allowed.length === 0 ? 'write a number without a unit' : `write ${orList(allowed)}`}`,
+  WRONG_KIND: ({ unit, unitKind, askedKind, hint }) => `“${unit}” is a unit of ${KIND_WORDS[unitKind] ?? unitKind}, and ${KIND_WORDS[askedKind] ?? askedKind} is asked${hint === null ? '' : `: write ${hint}`}`,
+  AMBIGUOUS_NUMBER: ({ text, readings }) => `“${text}” can be read as ${readings[0]} or ${readings[1]}: write it without a group mark, or with a decimal point`,
+  TRAILING_TEXT: ({ text }) => `“${text}” after the unit cannot be read`,
+  TOO_LONG: () => 'the text is too long',
+  NOT_FINITE: () => 'the number is too large',
+  NOT_WHOLE: () => 'a whole number is asked',
+  PART_TOO_LARGE: ({ text, unit, below }) => `in “${text}” the ${unit} must stay below ${below}`,
+  DIVISION_BY_ZERO: () => 'a fraction cannot have zero below the line',
+}
+
+const KIND_WORDS: Readonly<Record<string, string>> = {
+  length: 'length', mass: 'mass', force: 'force', linearDensity: 'mass per length', time: 'time', count: 'a plain number', angle: 'angle', speed: 'speed', volume: 'volume',
+  density: 'density', number: 'a plain number', ratio: 'a share', pressure: 'pressure',
+}
+
+/** Why a quantity could not be read, as the middle of a sentence. */
+export const quantityText = (problem: QuantityProblem): string => (QUANTITY_WORDS[problem.code] as (p: QuantityProblem) => string)(problem)
