@@ -1,4 +1,5 @@
 import { value, type Value } from './basis'
+import { KNOT_EFFICIENCIES } from './knotEfficiencies'
 
 const practice = (x: number, source: string): Value => value(x, '1', 'common practice', source)
 
@@ -14,14 +15,27 @@ export const FILLER_SHARE: Value = practice(0.5, 'half the strands of a square-k
 /** Efficiency of a filler cord inside its knots: it runs straight through and is not itself knotted. */
 export const FILLER_IN_KNOTS: Value = practice(0.7, 'filler cord nipped by square knots; no published test of knotted cotton cord was found')
 
-/** Lark's head, per strand: 0.77 and more on a bar in slippery sling cord, 0.40 sling to sling. */
-export const LARKS_HEAD: Value = value(0.5, '1', 'published', 'girth hitch 0.40 (sling to sling, climbing journal) to 0.77 (on a bar, rope tests); 0.5 taken for natural cord')
+/**
+ * Lark's head, per strand, by bar over cord diameter, as [ratio, efficiency] points: from the worst that
+ * was published on a bar that is no bar at all, up to a thick one; above the last point constant.
+ */
+export const LARKS_HEAD: { readonly points: readonly (readonly [number, number])[] } & Omit<Value, 'value' | 'unit'> = {
+  points: [[0, 0.4], [1, 0.5], [2, 0.5], [15, 0.75]],
+  basis: 'computed',
+  source: 'girth hitch 0.40 sling to sling (climbing journal), 0.77 on a tight bar and no loss on a thick one in slippery sling cord (rope tests); 0.5 to 0.75 taken; no test of natural cord was found',
+}
 
 /** Turn from the pot's base into the wraps of the gathering knot. */
 export const TURN_INTO_WRAPS: Value = value(0.5, '1', 'from memory', 'fibre rope over a pin of its own diameter keeps 0.5 to 0.7')
 
 /** A carrying strand that is itself tied: overhand, join, reef. */
 export const TIED_STRAND: Value = value(0.45, '1', 'published', 'overhand and square knot 0.43 to 0.47 (Plymouth Cordage 1946; Cordage Institute; Day 1970 as relayed by Minnesota Extension 1964)')
+
+/** A carrying strand that is spliced. */
+export const SPLICED_STRAND: Value = KNOT_EFFICIENCIES.shortSplice.handbook
+
+/** A sharp pot edge bends the cord as a bar of this diameter would, m. */
+export const SHARP_EDGE: Value = value(0.002, 'm', 'common practice', 'a judgement: cut metal, glass or raw clay, broken by hand')
 
 /** Efficiency of cord bent over a bar by diameter ratio D/d, as [ratio, efficiency] points; below the first point proportional to the ratio, above the last constant. */
 export const BEND: { readonly points: readonly (readonly [number, number])[] } & Omit<Value, 'value' | 'unit'> = {

@@ -1,4 +1,4 @@
-import { POUND, STANDARD_GRAVITY } from '../quantity/si'
+import { INCH, POUND, STANDARD_GRAVITY } from '../quantity/si'
 import { value, type Basis, type Value } from './basis'
 
 /** One size of a rope table: least breaking force of new, dry, unknotted rope under a short pull. */
@@ -6,6 +6,8 @@ export interface RopeRow {
   readonly id: string
   /** Nominal, m. */
   readonly diameter: number
+  /** The same size in inches, m; the lesser of both is the least that counts as this size. */
+  readonly inchDiameter: number
   /** kg/m; null where the table does not give it. */
   readonly linearDensity: Value | null
   /** N. */
@@ -20,9 +22,13 @@ const CI_1308 = 'Cordage Institute CI 1308-96, manila, three-strand, least break
 const FEDERAL = 'rope maker’s table in the style of the federal specification, three-strand, edition not stated (industrialrope.com)'
 const POLYESTER_TABLE = 'rope table by diameter, polyester, three-strand, least break (Engineering ToolBox)'
 
+/** The tables are printed in inches, of which their millimetres are the round figures. */
+const SIXTEENTHS: Readonly<Record<number, number>> = { 5: 3, 6: 4, 8: 5, 10: 6, 11: 7, 12: 8, 14: 9 }
+
 const row = (mm: number, linearDensity: number | null, breaking: number, basis: Basis, source: string): RopeRow => ({
   id: `${mm} mm`,
   diameter: mm / 1000,
+  inchDiameter: ((SIXTEENTHS[mm] ?? Number.NaN) / 16) * INCH,
   linearDensity: linearDensity === null ? null : value(linearDensity, 'kg/m', basis, source),
   breaking: value(breaking, 'N', basis, source),
 })

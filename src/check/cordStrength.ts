@@ -1,74 +1,86 @@
-import type { Basis, Grade } from '../catalogue/basis'
-import { BREAK_BY_DIAMETER, DEFAULT_STIFFNESS, DENSEST_CORD, FIBRE_PROPERTIES } from '../catalogue/cords'
+import type { Grade } from '../catalogue/basis'
+import { DEFAULT_STIFFNESS, FIBRE_PROPERTIES } from '../catalogue/cords'
 import type { Answers } from '../hanger/fields'
+import type { Hanger } from '../hanger/hanger'
+import type { PullTest } from '../hanger/pullTest'
 import { cordMassPerMetre } from '../load/cordMass'
+import { newtons, type Newtons } from '../quantity/si'
+import { CORD_RUNGS, RUNGS, type CordQuestion } from './cordRungs'
 import type { Finding } from './finding'
-import type { Capacity, Term } from './linkResult'
-import { entering, fromCatalogue, worked } from './term'
+import type { Capacity, Factor, Term } from './linkResult'
+import { pullTestSummary, type PullTestSet, type PullTestSummary } from './pullTests'
 
-/** Breaking force of one new, dry, unknotted strand, with the way it is known; null if it is not. */
+/** Breaking force of one new strand, with the way it is known; null if it is not. */
 export interface CordStrength {
   readonly capacity: Capacity | null
   readonly grade: Grade
+  /** The pull tests it rests on: as tied they hold the knots' share already, soaked that of the wet; null where it rests on none. */
+  readonly tests: PullTestSet | null
   readonly findings: readonly Finding[]
   readonly terms: readonly Term[]
 }
 
-const newton = (value: number, basis: Basis, source: string): Capacity => ({ value, unit: 'N', basis, source })
+/** A cord's strength in a leg, where tests as tied come first, and in the wraps, where tests of a straight strand do. */
+export interface CordStrengths {
+  readonly leg: Readonly<Record<'dry' | 'wet', CordStrength>>
+  readonly wrap: Readonly<Record<'dry' | 'wet', CordStrength>>
+  /** What a strand is likely to break at, N, for its stiffness; null if nothing is known. */
+  readonly likely: Newtons | null
+}
 
-/**
- * Breaking force of one strand, N, best basis first: rated; grams per metre times tenacity; diameter
- * only (CORD_BY_DIAMETER; CORD_TOO_HEAVY where the grams per metre cannot be); else none (CORD_UNKNOWN).
- */
-export function cordStrength(answers: Answers): CordStrength {
-  const rated = answers['cord.rated']
-  if (rated !== null) return { capacity: newton(rated, 'your own', 'rated breaking force of the cord'), grade: 'rated', findings: [], terms: [] }
-  const perMetre = answers['cord.linearDensity']
-  const diameter = answers['cord.diameter']
-  const tenacities = FIBRE_PROPERTIES[answers['cord.fibre']].tenacity
-  const most = diameter === null ? Infinity : (DENSEST_CORD.value * Math.PI * diameter * diameter) / 4
-  const tooHeavy = perMetre !== null && perMetre > most
-  if (perMetre !== null && tenacities && !tooHeavy) {
-    const make = answers['cord.make']
-    const tenacity = make === 'twisted' || make === 'braided' ? tenacities.tight : tenacities.loose
-    const force = perMetre * tenacity.value
-    return {
-      capacity: newton(force, 'computed', `grams per metre times tenacity: ${tenacity.source}`),
-      grade: 'weighed',
-      findings: [],
-      terms: [
-        entering('linearDensity', 'm_cord', perMetre, 'kg/m', 'your own', 'weighed length of cord'),
-        fromCatalogue('tenacity', 'c_cord', tenacity),
-        worked('capacity', 'R', force, 'N', 'm_cord * c_cord', 'grams per metre times tenacity'),
-      ],
-    }
+/** The first of the ways that is open, best first; with the findings of those passed over. */
+function firstOpen(question: CordQuestion): CordStrength {
+  const findings: Finding[] = []
+  for (const code of RUNGS) {
+    const rung = CORD_RUNGS[code](question)
+    findings.push(...rung.findings)
+    if (rung.ok) return { ...rung, findings }
   }
-  if (diameter !== null) {
-    const force = BREAK_BY_DIAMETER.value * diameter * diameter
-    return {
-      capacity: newton(force, BREAK_BY_DIAMETER.basis, BREAK_BY_DIAMETER.source),
-      grade: 'diameter',
-      findings: tooHeavy ? [{ code: 'CORD_TOO_HEAVY', perMetre, most }] : [{ code: 'CORD_BY_DIAMETER', linearDensityKnown: perMetre !== null }],
-      terms: [
-        entering('diameter', 'd', diameter, 'm', 'your own', 'measured diameter of the cord'),
-        fromCatalogue('breakByDiameter', 'c_d', BREAK_BY_DIAMETER),
-        worked('capacity', 'R', force, 'N', 'c_d * d^2', 'breaking force by diameter alone'),
-      ],
-    }
-  }
-  return { capacity: null, grade: 'diameter', findings: [{ code: 'CORD_UNKNOWN' }], terms: [] }
+  return { capacity: null, grade: 'diameter', tests: null, findings: [...findings, { code: 'CORD_UNKNOWN' }], terms: [] }
 }
 
 /**
- * Secant stiffness EA of one strand, N: likely breaking force over strain at break. Not from the
- * floor of the diameter route: a low strength is safe, a low stiffness is not. A 4 mm cotton cord
- * where nothing is known.
+ * What is known of a hanger's cord, N per strand, best first: own pull tests, rated, the rope table of
+ * its fibre, grams per metre times tenacity, diameter only. Findings: of the log (FEW_PULL_TESTS,
+ * PULL_TEST_…), OUTSIDE_ROPE_TABLE, CORD_LIGHTER_THAN_TABLE, CORD_TOO_HEAVY, CORD_BY_DIAMETER, CORD_UNKNOWN.
  */
-export function strandStiffness(answers: Answers): number {
-  const { tenacity, strainAtBreak } = FIBRE_PROPERTIES[answers['cord.fibre']]
-  const { capacity, grade } = cordStrength(answers)
-  if (capacity === null) return DEFAULT_STIFFNESS.value
-  if (grade !== 'diameter') return capacity.value / strainAtBreak.value
-  const perTex = (tenacity ?? FIBRE_PROPERTIES.cotton.tenacity)?.tight.value ?? 0
-  return Math.max(capacity.value, cordMassPerMetre(answers).likely * perTex) / strainAtBreak.value
+export function cordStrengths({ answers, pullTests }: Hanger): CordStrengths {
+  const summary = pullTestSummary(pullTests, answers['cord.fibre'])
+  const both = (how: PullTest['how']): CordStrengths['leg'] => {
+    const of = (wet: boolean): CordStrength => firstOpen({ answers, summary, how, wet })
+    return { dry: of(false), wet: of(true) }
+  }
+  const wrap = both('straight')
+  return { leg: both('tied'), wrap, likely: likelyBreak(answers, wrap.dry) }
 }
+
+const NO_TESTS: PullTestSummary = { sets: [] }
+
+/**
+ * What one strand is likely to break at. Not the value that counts: a low strength is safe, a low
+ * stiffness is not. Of tests their mean; a strand tested as tied is stronger straight.
+ */
+function likelyBreak(answers: Answers, straight: CordStrength): Newtons | null {
+  if (straight.tests?.how === 'straight') return straight.tests.mean
+  const untested = straight.tests === null ? straight : firstOpen({ answers, summary: NO_TESTS, how: 'straight', wet: false })
+  const tied = straight.tests?.mean ?? 0
+  const { capacity, grade } = untested
+  if (capacity === null) return tied > 0 ? newtons(tied) : null
+  if (grade !== 'diameter') return newtons(Math.max(tied, capacity.value))
+  const perTex = (FIBRE_PROPERTIES[answers['cord.fibre']].tenacity ?? FIBRE_PROPERTIES.cotton.tenacity)?.tight.value ?? 0
+  return newtons(Math.max(tied, capacity.value, cordMassPerMetre(answers).likely * perTex))
+}
+
+/** The strength in a case that leaves the cord dry, or wet. */
+export const inCase = (strengths: CordStrengths['leg'], loadCase: { readonly wet: boolean }): CordStrength => strengths[loadCase.wet ? 'wet' : 'dry']
+
+/** Whether a strength is that of a strand pulled as tied, which holds the knots’ share already. */
+export const isTied = (cord: CordStrength): boolean => cord.tests?.how === 'tied'
+
+/** The factors that still apply to a strength: tests of soaked strands hold the wet already. */
+export const stillApplying = (cord: CordStrength, factors: readonly Factor[]): readonly Factor[] =>
+  (cord.tests?.state === 'soaked' ? factors.filter((f) => f.code !== 'wet') : factors)
+
+/** Secant stiffness EA of one strand, N: likely breaking force over strain at break; a 4 mm cotton cord where nothing is known. */
+export const strandStiffness = (answers: Answers, { likely }: CordStrengths): number =>
+  (likely === null ? DEFAULT_STIFFNESS.value : likely / FIBRE_PROPERTIES[answers['cord.fibre']].strainAtBreak.value)

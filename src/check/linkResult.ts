@@ -13,7 +13,7 @@ export type Side = 'hanger' | 'place'
 
 /** Parts within a link that are told apart: a section of the leg, a route of a calculation. */
 export const PARTS = [
-  'whole', 'larksHead', 'bend', 'plainStrands', 'fillers', 'tiedStrands', 'turn', 'ultimateRoute', 'allowableRoute', 'rated', 'wireHinge', 'ringCollapse',
+  'whole', 'larksHead', 'bend', 'plainStrands', 'fillers', 'alternatingKnots', 'spiralKnots', 'tiedStrands', 'splicedStrands', 'gluedStrands', 'potEdge', 'turn', 'ultimateRoute', 'allowableRoute', 'rated', 'wireHinge', 'ringCollapse',
   'testHang', 'gripModel', 'dropSlip', 'sliding', 'locked', 'friction', 'shankBending',
 ] as const
 export type Part = (typeof PARTS)[number]

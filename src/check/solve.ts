@@ -12,15 +12,15 @@ import { dropFactor } from '../statics/drop'
 import { heaveStiffness } from '../statics/heave'
 import { solveSling } from '../statics/sling/solveSling'
 import type { TautPath } from '../statics/tautPath'
-import { strandStiffness } from './cordStrength'
+import { cordStrengths, strandStiffness, type CordStrengths } from './cordStrength'
 import { hangerGeometry } from './geometry'
 import { carryingStrands } from './sections'
 import { slingInput, solveBattery, tensionsOf, troubleOf, type BatteryInput } from './slingBattery'
 import type { CaseLoad, CaseSling, Solved } from './solved'
 
 /** Axial stiffness EA of a leg at its first load, N: its carrying strands side by side. */
-export function legStiffness(answers: Answers): number {
-  return carryingStrands(answers) * strandStiffness(answers)
+export function legStiffness(answers: Answers, cord: CordStrengths): number {
+  return carryingStrands(answers) * strandStiffness(answers, cord)
 }
 
 /**
@@ -35,7 +35,8 @@ export function solve(hanger: Hanger): Solved {
   const geometry = hangerGeometry(answers)
   const cases = loadCases(answers)
   const path = geometry.path.ok ? geometry.path : null
-  const stiffness = legStiffness(answers)
+  const cord = cordStrengths(hanger)
+  const stiffness = legStiffness(answers, cord)
   const load = (loadCase: LoadCase, factor: number, factorSource: string): CaseLoad => {
     const pottedNow = potted[loadCase.state].mass.high
     const ownNow = own[loadCase.state].high
@@ -54,7 +55,7 @@ export function solve(hanger: Hanger): Solved {
     legParted: rest('legParted'),
     legPartedSudden: rest('legPartedSudden'),
   }
-  if (path === null) return { hanger, potted, hangerMass: own, geometry, loads, slings: null, pinnedMargin: null }
+  if (path === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, slings: null, pinnedMargin: null }
   const battery = (code: CaseCode): BatteryInput => ({
     legs: answers['make.legs'],
     path,
@@ -65,7 +66,7 @@ export function solve(hanger: Hanger): Solved {
     offset: answers['seat.offset'],
     tolerance: answers['make.tolerance'],
   })
-  return { hanger, potted, hangerMass: own, geometry, loads, slings: solveCases(battery, cases.strandParted.state), pinnedMargin: pinnedMargin(battery('dry'), battery('watered')) }
+  return { hanger, potted, hangerMass: own, cord, geometry, loads, slings: solveCases(battery, cases.strandParted.state), pinnedMargin: pinnedMargin(battery('dry'), battery('watered')) }
 }
 
 /** Stiffness of the way from hook to gathering knot, for the drop: the whole strand stretches, not its free part only. */

@@ -3,6 +3,7 @@ import type { CaseCode, LoadCase } from '../load/loadCases'
 import type { PottedState } from '../load/pottedMass'
 import type { MassRange, State } from '../load/states'
 import type { SlingResult } from '../statics/sling/result'
+import type { CordStrengths } from './cordStrength'
 import type { HangerGeometry } from './geometry'
 
 /** How one case loads the hanger. */
@@ -41,6 +42,8 @@ export interface Solved {
   readonly potted: Readonly<Record<State, PottedState>>
   /** The hanger itself, kg. */
   readonly hangerMass: Readonly<Record<State, MassRange>>
+  /** What is known of the cord’s strength. */
+  readonly cord: CordStrengths
   readonly geometry: HangerGeometry
   readonly loads: Readonly<Record<CaseCode, CaseLoad>>
   /** Null where the strands do not reach round the pot. */

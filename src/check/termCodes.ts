@@ -10,6 +10,7 @@ export const TERM_CODES = [
   'demand', 'capacity', 'allowable', 'utilisation', 'holdsLimit',
   'pottedMass', 'hangerMass', 'gravity', 'caseFactor', 'weight', 'legs', 'legAngle', 'solvedTension', 'leastTension',
   'linearDensity', 'tenacity', 'diameter', 'breakByDiameter',
+  'pullTests', 'meanPull', 'pullScatter', 'pullFactor', 'soakedOverDry', 'weighedPiece', 'weighedLength', 'scaleStep', 'lengthDoubt',
   'strandsPerLeg', 'strandsThatCarry', 'efficiency', 'reserveOf', 'durationSlope', 'loadTime', 'testTime',
   'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'wraps', 'wrapTension', 'testMass',
   'wire', 'insideWidth', 'meanRadius', 'yieldStress', 'plasticMoment', 'lever', 'sidePull',

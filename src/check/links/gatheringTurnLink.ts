@@ -1,7 +1,8 @@
 import { CASES_WHOLE } from '../../load/loadCases'
-import { cordStrength } from '../cordStrength'
+import { inCase, isTied, stillApplying } from '../cordStrength'
 import { juteDamp } from '../juteDamp'
 import { assessLink, type LinkResult } from '../linkResult'
+import { saySettlingTests } from '../saySettlingTests'
 import { wrapSection } from '../sections'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
@@ -14,11 +15,13 @@ import { demandTerms } from './legLink'
  */
 export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
-  const cord = cordStrength(answers)
-  const section = wrapSection(answers)
   const watered = solved.slings?.watered.tension ?? null
+  // Guidance for rope speaks of new, dry rope without knots.
+  const plain = solved.cord.wrap.dry.capacity
   const damp = juteDamp(answers)
-  return CASES_WHOLE.map((code) => {
+  return saySettlingTests(solved, CASES_WHOLE.map((code) => {
+    const cord = inCase(solved.cord.leg, solved.loads[code].case)
+    const section = wrapSection(answers, isTied(cord))
     const tension = solved.slings?.[code].tension ?? null
     const time = cordFactors(answers, solved.loads[code].case, true)
     return assessLink({
@@ -28,9 +31,9 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
       case: code,
       demand: tension === null ? null : { value: tension, unit: 'N' },
       capacity: cord.capacity,
-      factors: [{ code: 'strandsAtWraps', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }, ...time.factors],
+      factors: [{ code: 'strandsAtWraps', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }, ...stillApplying(cord, time.factors)],
       grade: cord.grade,
-      overallFactor: cord.capacity === null || watered === null ? null : (section.strands * cord.capacity.value) / watered,
+      overallFactor: plain === null || watered === null ? null : (section.strands * plain.value) / watered,
       atLeast: damp?.atLeast ?? 'holds',
       findings: damp === null ? cord.findings : [...cord.findings, damp.finding],
       terms: [
@@ -42,5 +45,5 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
         ...time.terms,
       ],
     })
-  })
+  }))
 }

@@ -8,5 +8,5 @@ export function legStrain(solved: Solved, code: CaseCode): number {
   const sling = solved.slings?.[code]
   if (!sling || sling.sum === null) return 0
   const even = sling.sum / solved.hanger.answers['make.legs']
-  return even / (legStiffness(solved.hanger.answers) * SOFT_LEGS.value)
+  return even / (legStiffness(solved.hanger.answers, solved.cord) * SOFT_LEGS.value)
 }

@@ -2,8 +2,9 @@ import { PLAIN_STRAND } from '../../catalogue/knots'
 import { CASES_WHOLE } from '../../load/loadCases'
 import { newtons } from '../../quantity/si'
 import { splayHoop } from '../../statics/friction'
-import { cordStrength } from '../cordStrength'
+import { inCase, stillApplying } from '../cordStrength'
 import { factor, assessLink, type LinkResult } from '../linkResult'
+import { saySettlingTests } from '../saySettlingTests'
 import type { Solved } from '../solved'
 import { entering, worked } from '../term'
 import { cordFactors } from '../timeFactors'
@@ -14,9 +15,10 @@ import { cordFactors } from '../timeFactors'
  */
 export function wrapHoopLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
-  const cord = cordStrength(answers)
   const watered = solved.slings?.watered.sum ?? null
-  return CASES_WHOLE.map((code) => {
+  const plain = solved.cord.wrap.dry.capacity
+  return saySettlingTests(solved, CASES_WHOLE.map((code) => {
+    const cord = inCase(solved.cord.wrap, solved.loads[code].case)
     const pull = solved.slings?.[code].sum ?? null
     const hoop = pull === null ? null : splayHoop(1, newtons(pull))
     const time = cordFactors(answers, solved.loads[code].case, true)
@@ -27,9 +29,9 @@ export function wrapHoopLink(solved: Solved): readonly LinkResult[] {
       case: code,
       demand: hoop === null ? null : { value: hoop, unit: 'N' },
       capacity: cord.capacity,
-      factors: [{ ...factor('effectiveStrands', PLAIN_STRAND) }, ...time.factors],
+      factors: [{ ...factor('effectiveStrands', PLAIN_STRAND) }, ...stillApplying(cord, time.factors)],
       grade: cord.grade,
-      overallFactor: cord.capacity === null || watered === null ? null : cord.capacity.value / splayHoop(1, newtons(watered)),
+      overallFactor: plain === null || watered === null ? null : plain.value / splayHoop(1, newtons(watered)),
       atLeast: 'holds',
       findings: cord.findings,
       terms: [
@@ -41,5 +43,5 @@ export function wrapHoopLink(solved: Solved): readonly LinkResult[] {
         ...time.terms,
       ],
     })
-  })
+  }))
 }
