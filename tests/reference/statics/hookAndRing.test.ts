@@ -85,6 +85,12 @@ describe('a wooden ring', () => {
     expect(atSide / 1e6).toBeCloseTo(5.4, 1)
   })
 
+  test('wider than thick: 6 M / (b h2), h in the plane of the ring, and W / (2 b h) at the side', () => {
+    const { atLoad, atSide } = woodenRing({ load: newtons(118), mean: mm(52), thickness: mm(9), width: mm(14) })
+    expect(atLoad / ((6 * 118 * 0.052) / Math.PI / (0.009 * 0.014 ** 2))).toBeCloseTo(1, 12)
+    expect(atSide).toBeCloseTo((6 * 118 * 0.052 * (0.5 - 1 / Math.PI)) / (0.009 * 0.014 ** 2) + 118 / (2 * 0.009 * 0.014), 4)
+  })
+
   // National Design Specification, 5.4.1: 3 M / (2 R b d), where the bar straightens.
   test('is pulled apart at the side by 3 M / (2 R b h), and R falls out', () => {
     const { splitting } = woodenRing({ load: newtons(118), mean: mm(52), thickness: mm(9), width: mm(14) })

@@ -77,6 +77,11 @@ describe('a stick that only rests', () => {
     expect(solveBeam(balanced(-0.001)).ok).toBe(false)
   })
 
+  test('is not lifted by rounding: two even loads just balance about one support', () => {
+    const pair = [0.07, 0.49].map((at) => ({ at: metres(at), force: newtons(24.5) }))
+    expect(solved({ length: metres(0.6), supports: [metres(0.28), metres(0.53)], loads: pair, heldDown: false }).reactions[1]).toBeCloseTo(0, 12)
+  })
+
   test('has no answer on supports in one place, or off the stick', () => {
     expect(solveBeam({ ...OVERHUNG, supports: [metres(0.3), metres(0.3)] })).toEqual({ ok: false, reason: 'supportsCoincide' })
     expect(solveBeam({ ...OVERHUNG, supports: [metres(0.3), metres(0.71)] })).toEqual({ ok: false, reason: 'offStick', at: 0.71 })

@@ -47,6 +47,7 @@ describe('several hangers on one rail', () => {
     const [input] = RAILS
     expect(shared({ ...input!, loads: [] }).shares[0]).toEqual({ together: 0, most: 0, least: 0 })
     expect(railShare({ ...input!, supports: [metres(0.1), metres(0.1)] })).toEqual({ ok: false, reason: 'supportsCoincide' })
+    expect(railShare({ ...input!, supports: [metres(0.1), metres(0.1)], loads: [] })).toEqual({ ok: false, reason: 'supportsCoincide' })
     expect(railShare({ ...input!, loads: [{ at: metres(9), force: newtons(4) }] })).toEqual({ ok: false, reason: 'offStick', at: 9 })
   })
 })
