@@ -19,7 +19,7 @@ export const fibreDuration = (slope: number, time: number): number => Math.min(1
 
 /**
  * The factors that time, wet, weather and reserve put on a cord in a load case, with the lines that
- * explain them. `underHole`: cord that a drain hole may drip on; only a pot known to have none, or a cover pot, spares it.
+ * explain them. `underHole`: cord that a drain hole may drip on; see knotWetness for what spares it.
  */
 export function cordFactors(answers: Answers, loadCase: LoadCase, underHole: boolean): { readonly factors: readonly Factor[]; readonly terms: readonly Term[] } {
   const fibre = FIBRE_PROPERTIES[answers['cord.fibre']]

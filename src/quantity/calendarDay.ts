@@ -24,10 +24,10 @@ export function monthsAfter(day: string, months: number): string | null {
   const [year = 0, month = 1, dayOfMonth = 1] = day.split('-').map(Number)
   const firstOf = (monthsOn: number): number => {
     const count = year * 12 + month - 1 + monthsOn
-    return timeOf(`${String(Math.floor(count / 12)).padStart(4, '0')}-${String((count % 12) + 1).padStart(2, '0')}-01`)
+    const firstYear = Math.floor(count / 12)
+    // Beyond four figures the standard asks for six and a sign (ISO 8601, expanded).
+    const yearText = firstYear > 9999 ? `+${String(firstYear).padStart(6, '0')}` : String(firstYear).padStart(4, '0')
+    return timeOf(`${yearText}-${String((count % 12) + 1).padStart(2, '0')}-01`)
   }
-  const first = firstOf(months)
-  const next = firstOf(months + 1)
-  if (Number.isNaN(first) || Number.isNaN(next)) return null
-  return written(Math.min(first + (dayOfMonth - 1) * DAY_LENGTH, next - DAY_LENGTH))
+  return written(Math.min(firstOf(months) + (dayOfMonth - 1) * DAY_LENGTH, firstOf(months + 1) - DAY_LENGTH))
 }
