@@ -12,7 +12,7 @@ export const TERM_CODES = [
   'linearDensity', 'tenacity', 'diameter', 'breakByDiameter',
   'pullTests', 'meanPull', 'pullScatter', 'pullFactor', 'soakedOverDry', 'weighedPiece', 'weighedLength', 'scaleStep', 'lengthDoubt',
   'strandsPerLeg', 'strandsThatCarry', 'efficiency', 'reserveOf', 'durationSlope', 'loadTime', 'testTime',
-  'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'wraps', 'wrapTension', 'testMass',
+  'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'wraps', 'wrapTension', 'testMass', 'testVolume', 'waterDensity',
   'wire', 'insideWidth', 'meanRadius', 'yieldStress', 'plasticMoment', 'lever', 'sidePull',
   'screwDiameter', 'penetration', 'gravityIndex', 'withdrawalConstant',
   'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'weightHeld', 'dropHeight', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare',

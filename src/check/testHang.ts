@@ -1,16 +1,27 @@
+import { WATER_DENSITY } from '../catalogue/pottingMixes'
 import { LEAST_TEST_TIME, MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../catalogue/testHang'
+import type { Answers } from '../hanger/fields'
 import { CASES_AT_REST, type CaseCode } from '../load/loadCases'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import type { Finding } from './finding'
 import { factor, reserve, type Capacity, type Factor, type Term } from './linkResult'
 import type { Solved } from './solved'
-import { entering, worked } from './term'
+import { entering, fromCatalogue, worked } from './term'
 import { allowableReserve, reserveTerms } from './timeFactors'
+
+/**
+ * What hung in the test, kg: the mass as told, or the water's, its bucket not counted; null if there was no test.
+ * @example testHangMass({ 'testHang.mass': null, 'testHang.volume': 0.012 }) // 12
+ */
+export function testHangMass(answers: Pick<Answers, 'testHang.mass' | 'testHang.volume'>): number | null {
+  const volume = answers['testHang.volume']
+  return answers['testHang.mass'] ?? (volume === null ? null : volume * WATER_DENSITY.value)
+}
 
 /** Why a recorded test hang does not count; empty if it does, null if there is none. Slip matters to the knot only. */
 export function testHangFaults(solved: Solved, ofKnot: boolean): readonly Finding[] | null {
   const { answers, given } = solved.hanger
-  if (answers['testHang.mass'] === null) return null
+  if (testHangMass(answers) === null) return null
   const faults: Finding[] = []
   if (answers['testHang.time'] < LEAST_TEST_TIME.value) faults.push({ code: 'TEST_HANG_TOO_SHORT', time: answers['testHang.time'], least: LEAST_TEST_TIME.value })
   if (ofKnot && answers['testHang.slip'] >= MOST_TEST_SLIP.value) {
@@ -30,7 +41,7 @@ export interface TestedEvidence {
 export function byTestHang(solved: Solved, code: CaseCode): TestedEvidence {
   const { answers } = solved.hanger
   const load = solved.loads[code]
-  const mass = answers['testHang.mass'] ?? 0
+  const mass = testHangMass(answers) ?? 0
   const capacity = mass * STANDARD_GRAVITY
   const pulled = load.potted * STANDARD_GRAVITY * load.factor
   const reserveOf = allowableReserve(answers, load.case)
@@ -44,9 +55,40 @@ export function byTestHang(solved: Solved, code: CaseCode): TestedEvidence {
       entering('gravity', 'g', STANDARD_GRAVITY, 'm/s2', 'published', 'standard acceleration of free fall (3rd CGPM, 1901)'),
       entering('caseFactor', 'phi', load.factor, '1', 'computed', load.factorSource),
       worked('demand', 'E', pulled, 'N', 'm_pot * g * phi', 'what the test mass stood for'),
-      entering('testMass', 'm_test', mass, 'kg', 'your own', 'mass of the test hang'),
+      ...testMassTerms(answers, mass),
       worked('capacity', 'R', capacity, 'N', 'm_test * g', 'test hang'),
       ...reserveTerms(reserveOf),
     ],
   }
+}
+
+function testMassTerms(answers: Answers, mass: number): readonly Term[] {
+  const volume = answers['testHang.volume']
+  if (answers['testHang.mass'] !== null || volume === null) return [entering('testMass', 'm_test', mass, 'kg', 'your own', 'mass of the test hang')]
+  return [
+    entering('testVolume', 'V_test', volume, 'm3', 'your own', 'water of the test hang, its bucket not counted'),
+    fromCatalogue('waterDensity', 'rho_w', WATER_DENSITY),
+    worked('testMass', 'm_test', mass, 'kg', 'V_test * rho_w', 'mass of the test hang'),
+  ]
+}
+
+/** What a counting test hang lets a part carry, kg: potted plant at rest for good, and with its jolts for a moment. */
+export interface TestHangLift {
+  readonly mass: number
+  readonly atRest: number
+  readonly forAMoment: number
+}
+
+/** What the recorded test hang lifts a part to; null where there is none, or where it does not count for that part (the knot must not have slipped). */
+export function testHangLifts(solved: Solved, ofKnot: boolean): TestHangLift | null {
+  const mass = testHangMass(solved.hanger.answers)
+  if (mass === null || testHangFaults(solved, ofKnot)?.length !== 0) return null
+  const forAMoment = mass / allowableReserve(solved.hanger.answers, solved.loads.setDown.case).value
+  return { mass, atRest: forAMoment * TEST_SHARE_AT_REST.value, forAMoment }
+}
+
+/** That, as a finding; none where nothing is lifted. */
+export function liftFindings(solved: Solved, ofKnot: boolean): readonly Finding[] {
+  const lift = testHangLifts(solved, ofKnot)
+  return lift === null ? [] : [{ code: 'TEST_HANG_LIFTS', ...lift }]
 }

@@ -143,6 +143,8 @@ export const TERM_NAMES: Readonly<Record<TermCode, string>> = {
   wraps: 'number of wraps',
   wrapTension: 'tension of one wrap when new',
   testMass: 'mass of the test hang',
+  testVolume: 'water of the test hang',
+  waterDensity: 'weight of water by volume',
   wire: 'thickness of the wire',
   insideWidth: 'width inside',
   meanRadius: 'radius to the wire’s middle',

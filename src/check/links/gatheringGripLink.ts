@@ -10,7 +10,7 @@ import type { Finding } from '../finding'
 import { assessLink, factor, reserve, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
-import { byTestHang, testHangFaults } from '../testHang'
+import { byTestHang, liftFindings, testHangFaults, testHangMass } from '../testHang'
 import { allowableReserve, reserveTerms, strengthReserve } from '../timeFactors'
 import { worse } from '../verdict'
 
@@ -20,7 +20,7 @@ const CASES = [...CASES_AT_REST, 'bump', 'setDown'] as const satisfies readonly 
  * The grip of the gathering knot's wraps on the strands that want to slip up and out. With a good
  * test hang the test mass decides; without one the model 2 pi mu n t, never better than "just holds".
  * A knot that is dropped slips and stops instead of breaking: there the slip is judged, m, elsewhere
- * the pull that reaches the wraps, N. Findings: GRIP_UNTESTED, and why a test hang does not count.
+ * the pull that reaches the wraps, N. Findings: TEST_HANG_LIFTS, or GRIP_UNTESTED and why a test hang does not count.
  */
 export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
   const faults = testHangFaults(solved, true)
@@ -30,7 +30,7 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
     const model = withSlipSeen(solved, code, byModel(solved, code, findings))
     if (!counts) return model
     // A knot that held its test mass holds at least that; beyond it the model still says what it says.
-    const tested = assessLink({ link: 'gatheringGrip', part: 'testHang', side: 'hanger', case: code, ...byTestHang(solved, code), grade: 'tested', overallFactor: null, atLeast: 'holds', findings: [] })
+    const tested = assessLink({ link: 'gatheringGrip', part: 'testHang', side: 'hanger', case: code, ...byTestHang(solved, code), grade: 'tested', overallFactor: null, atLeast: 'holds', findings: liftFindings(solved, true) })
     return tested.utilisation !== null && tested.utilisation <= 1 ? tested : { ...model, findings: [...model.findings, untested(solved)] }
   })
   return [...held, withSlipSeen(solved, 'drop', dropped(solved, counts, findings))]
@@ -39,9 +39,10 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
 /** A knot seen to slip is not better than the model says: not known, and failing under what it slipped with. */
 function withSlipSeen(solved: Solved, code: CaseCode, result: LinkResult): LinkResult {
   const { answers, given } = solved.hanger
-  if (answers['testHang.mass'] === null || !given.has('testHang.slip') || answers['testHang.slip'] < MOST_TEST_SLIP.value) return result
+  const mass = testHangMass(answers)
+  if (mass === null || !given.has('testHang.slip') || answers['testHang.slip'] < MOST_TEST_SLIP.value) return result
   const { potted, factor: jolt } = solved.loads[code]
-  return { ...result, verdict: worse(result.verdict, answers['testHang.mass'] <= potted * jolt ? 'fails' : 'not enough known') }
+  return { ...result, verdict: worse(result.verdict, mass <= potted * jolt ? 'fails' : 'not enough known') }
 }
 
 /** What to hang to settle it: twice the heaviest state, times the reserve on what was tested, and enough to stop a drop. */
@@ -116,7 +117,7 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
   const load = solved.loads[state]
   const relaxed = grip * WRAP_RELAXATION.value
   const byGrip = slip === null ? null : (load.weight * relaxed) / slip
-  const tested = counts ? (solved.hanger.answers['testHang.mass'] ?? 0) * STANDARD_GRAVITY : 0
+  const tested = counts ? (testHangMass(solved.hanger.answers) ?? 0) * STANDARD_GRAVITY : 0
   const testDecides = tested > load.weight && (load.weight * DROP_HEIGHT.value) / (tested - load.weight) <= MOST_DROP_SLIP.value
   const held = testDecides ? tested : byGrip
   const stops = held !== null && held > load.weight

@@ -7,14 +7,16 @@ import type { Finding } from '../finding'
 import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 import { fromCatalogue, worked } from '../term'
+import { byTestHang, liftFindings, testHangFaults } from '../testHang'
 import { reserveTerms, strengthReserve } from '../timeFactors'
+import { isWorse } from '../verdict'
 import { temperAssumed } from './assumedPart'
 import { ratedFactors, wireTerms } from './ringLink'
 import { weightTerms } from './weightTerms'
 
 /**
  * The hook's bowl: rated, or open wire by a plastic hinge opposite its mouth, or a closed eye by ring
- * collapse; straight pull, N. Over people an open hook is refused: a bump may lift the ring out
+ * collapse; straight pull, N. An unmarked one of unknown metal may have held a test hang (TEST_HANG_LIFTS). Over people an open hook is refused: a bump may lift the ring out
  * (HOOK_OPEN_OVER_PEOPLE).
  */
 export function hookLink(solved: Solved): readonly LinkResult[] {
@@ -23,14 +25,14 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
   const bowl = answers['hook.kind'] !== 'closed'
   const refused = answers['hook.kind'] === 'open' && peopleBeneath(answers['place.beneath'])
   const findings: readonly Finding[] = refused ? [{ code: 'HOOK_OPEN_OVER_PEOPLE' }] : []
-  // An open hook that is refused is refused whatever its wire.
-  return temperAssumed(solved, refused || answers['hook.rated'] !== null ? ['hook.kind'] : ['hook.kind', 'hook.wire', 'hook.inside'], CASES_WHOLE.map((code) => {
+  const tested = answers['hook.metal'] === 'unknown' && testHangFaults(solved, false)?.length === 0
+  return CASES_WHOLE.flatMap((code) => {
     const load = solved.loads[code]
     const base = { link: 'hook', side: 'place', case: code, demand: { value: load.weight, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const
     const rated = answers['hook.rated']
     if (rated !== null) {
       const { factors, terms } = ratedFactors(solved, code)
-      return assessLink({ ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the hook' }, factors, grade: 'rated', terms: [...weightTerms(solved, code), ...terms] })
+      return temperAssumed(solved, ['hook.kind'], [assessLink({ ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the hook' }, factors, grade: 'rated', terms: [...weightTerms(solved, code), ...terms] })])
     }
     const yieldStress = YIELD_STRESS[answers['hook.metal']]
     const stress = pascals(yieldStress.value)
@@ -38,7 +40,8 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
     const inside = answers['hook.inside']
     const capacity = bowl ? openHookLoad(wire, inside, stress) : closedRingLoad(wire, inside, stress)
     const reserveOf = strengthReserve(answers, load.case)
-    return assessLink({
+    // An open hook that is refused is refused whatever its wire.
+    const wired = temperAssumed(solved, refused ? ['hook.kind'] : ['hook.kind', 'hook.wire', 'hook.inside'], [assessLink({
       ...base,
       part: bowl ? 'wireHinge' : 'ringCollapse',
       capacity: { value: capacity, unit: 'N', basis: 'computed', source: bowl ? 'the pull that bends an open hook of this wire open for good' : 'the pull that bends a closed eye of this wire for good' },
@@ -50,6 +53,10 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
         worked('capacity', 'R', capacity, 'N', bowl ? 'M_p / r_m' : '4 * M_p / r_m', bowl ? 'hinge opposite the mouth, lever the mean radius' : 'four hinges, each arm the mean radius'),
         ...reserveTerms(reserveOf),
       ],
-    })
-  }))
+    })])
+    if (!tested) return wired
+    // A hook that held its test mass holds at least that; what its wire says counts where it says more.
+    const held = temperAssumed(solved, ['hook.kind'], [assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: [...findings, ...liftFindings(solved, false)] })])
+    return held.some((h) => h.utilisation === null || h.utilisation > 1 || wired.some((w) => isWorse(h.verdict, w.verdict))) ? wired : held
+  })
 }

@@ -7,7 +7,7 @@ import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wir
 import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
-import { byTestHang, testHangFaults } from '../testHang'
+import { byTestHang, liftFindings, testHangFaults } from '../testHang'
 import { allowableReserve, reserveTerms, strengthReserve } from '../timeFactors'
 import { temperAssumed } from './assumedPart'
 import { weightTerms } from './weightTerms'
@@ -32,7 +32,7 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
     }
     const metal = answers['ring.metal']
     if (metal === 'wood' && testHangFaults(solved, false)?.length === 0) {
-      const tested = assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: [] })
+      const tested = assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: liftFindings(solved, false) })
       // A ring that held its test mass holds at least that; beyond it nothing is known, as without a test.
       if (tested.utilisation !== null && tested.utilisation <= 1) return tested
     }
