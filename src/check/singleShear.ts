@@ -8,7 +8,7 @@ export interface Joint {
   readonly side: { readonly bearing: Pascals; readonly length: Metres }
 }
 
-/** How the joint yields: crushing of main or side, both, one hinge in main or side, two hinges. */
+/** How the joint yields: one member crushes along its length, the dowel turns in both, it bends in one and turns in the other, or it bends in both. */
 export const YIELD_MODES = ['mainCrushes', 'sideCrushes', 'dowelTurns', 'hingeInSide', 'hingeInMain', 'twoHinges'] as const
 export type YieldMode = (typeof YIELD_MODES)[number]
 
@@ -27,8 +27,8 @@ export function yieldLoads({ diameter: D, bendingYield: fyb, main, side }: Joint
     mainCrushes: newtons(D * lm * Fm),
     sideCrushes: newtons(D * ls * Fs),
     dowelTurns: newtons(k1 * D * ls * Fs),
-    hingeInMain: newtons((k2 * D * lm * Fm) / (1 + 2 * re)),
-    hingeInSide: newtons((k3 * D * ls * Fm) / (2 + re)),
+    hingeInSide: newtons((k2 * D * lm * Fm) / (1 + 2 * re)),
+    hingeInMain: newtons((k3 * D * ls * Fm) / (2 + re)),
     twoHinges: newtons(D ** 2 * Math.sqrt((2 * Fm * fyb) / (3 * (1 + re)))),
   }
 }
