@@ -43,13 +43,19 @@ const GROUPS = SYNONYMS.map((group) => group.map(plain))
 
 const isLetter = (text: string, at: number): boolean => /[\p{L}\p{N}]/u.test(text.charAt(at))
 
-/** Whether the words stand in the text, not inside a longer word. */
-function holdsWhole(text: string, words: string): boolean {
+type Holds = (text: string, words: string) => boolean
+
+/** Whether the words stand in the text where no letter is before them, and none after if `whole`. */
+function holdsAtWord(text: string, words: string, whole: boolean): boolean {
   for (let at = text.indexOf(words); at >= 0; at = text.indexOf(words, at + 1)) {
-    if (!isLetter(text, at - 1) && !isLetter(text, at + words.length)) return true
+    if (!isLetter(text, at - 1) && !(whole && isLetter(text, at + words.length))) return true
   }
   return false
 }
+
+const holdsAnywhere: Holds = (text, words) => text.includes(words)
+const holdsStart: Holds = (text, words) => holdsAtWord(text, words, false)
+const holdsWhole: Holds = (text, words) => holdsAtWord(text, words, true)
 
 /** All names that the trade uses for things of the catalogue. */
 export const TRADE_NAMES: readonly string[] = SYNONYMS.flat()
@@ -60,18 +66,18 @@ export function otherNames(word: string): readonly string[] {
   return SYNONYMS.filter((_, i) => GROUPS[i]?.includes(wanted)).flat().filter((name) => plain(name) !== wanted)
 }
 
-/** Whether a text holds the words, or one of the trade's other names for them as whole words. */
-function finder(wanted: string): (text: string) => boolean {
+/** Whether a text holds the words in the given way, or one of the trade's other names for them as whole words. */
+function finder(wanted: string, holds: Holds): (text: string) => boolean {
   const others = otherNames(wanted).map(plain)
-  // One or two letters would be found inside any word.
-  const found = wanted.length > 2 || wanted === '' ? (text: string) => text.includes(wanted) : (text: string) => holdsWhole(text, wanted)
-  return (text) => found(text) || others.some((other) => holdsWhole(text, other))
+  // One or two letters would be found in any text.
+  const found = wanted.length > 2 || wanted === '' ? holds : holdsWhole
+  return (text) => found(text, wanted) || others.some((other) => holdsWhole(text, other))
 }
 
 /**
  * The entries in whose name, subject, basis or source a word (or phrase) is found, whatever its
  * case, or one of the trade's other names for it as whole words. Where the phrase as it stands is
- * nowhere found, those that hold each of its words somewhere. An empty word finds all.
+ * nowhere found, those in which each of its words begins a word. An empty word finds all.
  */
 export function searchCatalogue<Entry extends NamedEntry>(entries: readonly Entry[], word: string): readonly Entry[] {
   const wanted = plain(word)
@@ -79,6 +85,6 @@ export function searchCatalogue<Entry extends NamedEntry>(entries: readonly Entr
     const texts = [name, subjectName, basis, source].map(plain)
     return finders.every((isIn) => texts.some(isIn))
   })
-  const asPhrase = holding([finder(wanted)])
-  return asPhrase.length > 0 ? asPhrase : holding(wanted.split(' ').map(finder))
+  const asPhrase = holding([finder(wanted, holdsAnywhere)])
+  return asPhrase.length > 0 ? asPhrase : holding(wanted.split(' ').map((word) => finder(word, holdsStart)))
 }

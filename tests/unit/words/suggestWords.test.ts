@@ -45,6 +45,8 @@ describe('several words', () => {
     expect(find('peat dry')).not.toContain('pottingMixes.POTTING_MIXES.pumice.dry')
     expect(find('flax wet')).toContain('cords.FIBRE_PROPERTIES.linen.wet')
     expect(find('flax zeppelin')).toEqual([])
+    // Inside a longer word it would be chance.
+    expect(find('eat dry')).toEqual([])
   })
 
   test('where the phrase is somewhere, only it is found', () => {
