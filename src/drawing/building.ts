@@ -1,7 +1,15 @@
 import type { Scene } from './scene'
 import type { Point, Shape, Texture } from './shape'
 
-const TEXTURES = { timber: 'timber', masonry: 'masonry', plasterboard: 'board', unknown: 'unknown' } as const satisfies Record<string, Texture>
+const MASONRY: readonly string[] = ['masonry', 'solidBrick', 'perforatedBrick', 'denseBlock', 'aeratedBlock', 'concrete', 'postTensionedSlab']
+const BOARD_LIKE: readonly string[] = ['plasterboard', 'plasterboardOnSteelStud', 'ceilingTileOrGrid', 'furringOrResilientChannel', 'lightingBox']
+
+function textureOf(substrate: string): Texture {
+  if (MASONRY.includes(substrate)) return 'masonry'
+  if (BOARD_LIKE.includes(substrate)) return 'board'
+  return ['timber', 'branch', 'chipboard', 'trim'].includes(substrate) ? 'timber' : 'unknown'
+}
+
 /** Thickness of a usual ceiling board, m: only what is drawn where nothing stands behind it. */
 const BOARD = 0.0125
 
@@ -14,7 +22,7 @@ export function buildingShapes(scene: Scene): readonly Shape[] {
   const top = sectionTop(scene)
   const cut: readonly Point[] = [[-half, ceiling], [half, ceiling], [half, top], [-half, top]]
   const shapes: Shape[] = [
-    { ...place, kind: 'area', points: cut, texture: TEXTURES[substrate], behind: false },
+    { ...place, kind: 'area', points: cut, texture: textureOf(substrate), behind: false },
     { ...place, kind: 'line', points: [[-1.3 * half, ceiling], [1.3 * half, ceiling]], width: 0, behind: false },
   ]
   if (substrate === 'timber') shapes.push(...threadShapes(scene))

@@ -67,12 +67,17 @@ export interface DateField extends Common {
   readonly type: 'date'
 }
 
-export type Field = QuantityField<FieldKind> | OpenField<FieldKind> | ChoiceField<string> | TextField | DateField
+/** A screw as its packet names it, kept as typed; null where it is not said. */
+export interface ScrewField extends Common {
+  readonly type: 'screw'
+}
+
+export type Field = QuantityField<FieldKind> | OpenField<FieldKind> | ChoiceField<string> | TextField | DateField | ScrewField
 
 /** The SI value of a field in a read hanger. */
 export type FieldValue<F> =
   F extends QuantityField<infer K> ? KindTypes[K]
   : F extends OpenField<infer K> ? KindTypes[K] | null
   : F extends ChoiceField<infer C> ? C
-  : F extends TextField | DateField ? string | null
+  : F extends TextField | DateField | ScrewField ? string | null
   : never

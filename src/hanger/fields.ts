@@ -7,10 +7,13 @@ import { METALS } from '../catalogue/metals'
 import { PLANT_GROWTHS, PLANT_KINDS, PLANT_SIZES } from '../catalogue/plants'
 import { POT_MATERIALS_KINDS } from '../catalogue/potMaterials'
 import { MIX_KINDS } from '../catalogue/pottingMixes'
+import { REFUSED_SUPPORTS } from '../catalogue/refusals'
 import { BENEATH } from '../catalogue/reserves'
+import { SUBSTRATES } from '../catalogue/substrates'
 import { TIMBERS } from '../catalogue/timber'
+import { WOODS, type WoodCode } from '../catalogue/woods'
 import type { UnitSymbol } from '../quantity/units'
-import type { ChoiceField, DateField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField, TextField } from './field'
+import type { ChoiceField, DateField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField, ScrewField, TextField } from './field'
 
 const LATER = { first: false, essential: false } as const
 const FIRST = { first: true, essential: false } as const
@@ -30,6 +33,7 @@ const choice = <const C extends string>(choices: readonly C[], standard: NoInfer
 
 const text = (max: number): TextField => ({ type: 'text', max, ...LATER })
 const day: DateField = { type: 'date', ...LATER }
+const screw: ScrewField = { type: 'screw', ...LATER }
 
 const mm = 0.001
 const litre = 0.001
@@ -38,6 +42,17 @@ const SAFE = 'the safer answer until it is known'
 /** Shapes of pots: round ones by their outline, square ones and troughs by their sides. */
 export const POT_SHAPES = ['taperedRound', 'cylinder', 'bowl', 'bellied', 'square', 'trough'] as const
 export type PotShapeKind = (typeof POT_SHAPES)[number]
+
+/** What the hook, bracket or cord is put on. */
+export const SUPPORTS = ['ceilingHook', 'wallHook', 'bracket', 'swingArm', 'overBeam'] as const
+/** What it may be fixed into, and what it may not, told apart so that the refusal can say why. */
+export const PLACE_SUBSTRATES = [...SUBSTRATES, ...REFUSED_SUPPORTS.filter((s) => s !== 'plasterboardCeiling' && s !== 'unknownSupport')] as const
+/** How the hook or bracket is held in it. */
+export const FIXING_KINDS = ['screwHook', 'woodScrew', 'lagScrew', 'nail', 'plug', 'boardFixing', 'metalAnchor', 'resinAnchor', 'adhesive', 'magnet', 'unknown'] as const
+/** What may hang between hook and ring. */
+export const CONNECTOR_KINDS = ['none', 'sHook', 'chain', 'carabiner', 'swivel'] as const
+/** Woods of a bought stick, and sticks that no table knows. */
+export const STICK_WOODS = ['unknown', 'natural', 'bamboo', ...(Object.keys(WOODS) as readonly WoodCode[])] as const
 
 /**
  * The one table of inputs, in the order a maker is asked; a default may use fields above it.
@@ -98,7 +113,7 @@ export const FIELDS = {
   'make.build': choice(['plain', 'sinnet', 'alternating', 'spiral'], 'sinnet', SAFE, FIRST),
   'make.fillers': open('count', 1, 48, LATER),
   'make.joined': choice(['no', 'yes', 'splice', 'glued'], 'no', 'no carrying strand is tied in its length', LATER),
-  'make.top': choice(['ring', 'bunched'], 'ring', 'the legs hang from a ring by lark’s heads', LATER),
+  'make.top': choice(['ring', 'bunched', 'stick'], 'ring', 'the legs hang from a ring by lark’s heads', LATER),
   'make.legLength': open('length', 50 * mm, 4, LATER),
   'make.totalLength': quantity('length', 200 * mm, 5, is(1, 'cm', 'common practice', 'a hanger of 100 cm'), LATER),
   'make.fringe': quantity('length', 0, 3, is(0.25, 'cm', 'common practice', 'a fringe of 25 cm'), LATER),
@@ -118,19 +133,56 @@ export const FIELDS = {
   'ring.metal': choice([...METALS, 'wood'], 'steel', 'a welded steel ring', LATER),
   'ring.wire': quantity('length', 1 * mm, 40 * mm, is(4 * mm, 'mm', 'common practice', 'ring of 4 mm wire'), LATER),
   'ring.inside': quantity('length', 8 * mm, 300 * mm, is(40 * mm, 'mm', 'common practice', 'ring 40 mm wide inside'), LATER),
+  'stick.wood': choice(STICK_WOODS, 'unknown', SAFE, LATER),
+  'stick.diameter': quantity('length', 4 * mm, 120 * mm, is(16 * mm, 'mm', 'common practice', 'a dowel of 16 mm'), LATER),
+  'stick.hollow': open('length', 0, 110 * mm, LATER),
+  'stick.state': choice(['dry', 'green'], 'dry', 'a bought dowel is dry', LATER),
+  'stick.grain': choice(['straight', 'sloping', 'unknown'], 'unknown', SAFE, LATER),
+  'stick.length': quantity('length', 50 * mm, 3, is(300 * mm, 'mm', 'common practice', 'a stick of 30 cm'), LATER),
+  'stick.held': choice(['topCord', 'twoHooks'], 'topCord', 'a cord from both ends over one hook', LATER),
+  'stick.span': quantity('length', 20 * mm, 3, times(0.9, 'stick.length', 'mm', 'held near both ends'), LATER),
+  'stick.topCord': quantity('length', 50 * mm, 6, times(1.5, 'stick.span', 'mm', 'half as long again as the stick between its ends'), LATER),
+  'stick.topStrands': quantity('count', 1, 24, is(2, '', 'common practice', 'the cord doubled'), LATER),
+  'stick.bunch': quantity('length', 0, 3, times(0.3, 'stick.length', 'mm', 'the lark’s heads side by side in the middle'), LATER),
+  'connector.kind': choice(CONNECTOR_KINDS, 'none', 'the ring hangs on the hook itself', LATER),
+  'connector.rated': open('force', 5, 100_000, LATER),
+  'connector.metal': choice(METALS, 'unknown', SAFE, LATER),
+  'connector.wire': open('length', 1 * mm, 20 * mm, LATER),
+  'connector.inside': open('length', 3 * mm, 150 * mm, LATER),
+  'connector.joint': choice(['open', 'closed'], 'open', SAFE, LATER),
   'hook.kind': choice(['open', 'latched', 'closed'], 'open', SAFE, FIRST),
   'hook.rated': open('force', 5, 100_000, FIRST),
   'hook.metal': choice(METALS, 'steel', 'a steel screw hook', LATER),
   'hook.wire': quantity('length', 1 * mm, 40 * mm, is(4 * mm, 'mm', 'common practice', 'a screw hook of 4 mm wire'), FIRST),
   'hook.inside': quantity('length', 4 * mm, 200 * mm, times(6, 'hook.wire', 'mm', 'bowl six wire diameters wide inside'), LATER),
   'hook.projection': quantity('length', 0, 500 * mm, times(10, 'hook.wire', 'mm', 'ten wire diameters from the ceiling to the bowl'), LATER),
-  'place.support': choice(['ceilingHook'], 'ceilingHook', 'hung from a hook in the ceiling', LATER),
-  'place.substrate': choice(['timber', 'masonry', 'plasterboard', 'unknown'], 'unknown', SAFE, FIRST),
+  'place.support': choice(SUPPORTS, 'ceilingHook', 'hung from a hook in the ceiling', FIRST),
+  'place.substrate': choice(PLACE_SUBSTRATES, 'unknown', SAFE, FIRST),
+  'place.known': choice(['seen', 'told'], 'seen', 'whoever answers has seen the place', LATER),
   'place.timber': choice(TIMBERS, 'softwood', 'joists are softwood', LATER),
+  'fixing.kind': choice(FIXING_KINDS, 'screwHook', 'the hook’s own thread is the fixing', LATER),
+  'fixing.screw': screw,
+  'fixing.length': open('length', 5 * mm, 400 * mm, LATER),
+  'fixing.between': quantity('length', 0, 200 * mm, is(0, 'mm', 'common practice', 'nothing between the head and the timber'), LATER),
+  'fixing.timberDepth': open('length', 5 * mm, 1, LATER),
+  'fixing.grain': choice(['side', 'end'], 'side', 'into the side of the timber', LATER),
+  'fixing.count': quantity('count', 1, 12, is(1, '', 'common practice', 'one fixing'), LATER),
+  'fixing.plugHole': quantity('length', 4 * mm, 20 * mm, is(6 * mm, 'mm', 'common practice', 'a plug of 6 mm'), LATER),
   'fixing.rated': open('force', 5, 100_000, LATER),
+  'fixing.ratedFor': choice(['pullOut', 'shear', 'unknown'], 'unknown', SAFE, LATER),
+  'fixing.ratedShear': open('force', 5, 100_000, LATER),
   'fixing.diameter': quantity('length', 2 * mm, 20 * mm, times(1, 'hook.wire', 'mm', 'the thread of a screw hook is as thick as its wire'), LATER),
   'fixing.penetration': quantity('length', 0, 300 * mm, is(30 * mm, 'mm', 'common practice', 'a 30 mm thread screwed home in the joist, the board not counted'), LATER),
   'fixing.proof': open('mass', 0.1, 1000, LATER),
+  'bracket.rated': open('force', 5, 100_000, LATER),
+  'bracket.reach': quantity('length', 20 * mm, 1, is(200 * mm, 'mm', 'common practice', 'an arm of 20 cm'), LATER),
+  'bracket.screws': quantity('count', 1, 8, is(2, '', 'common practice', 'two screws, one above the other'), LATER),
+  'bracket.top': quantity('length', 10 * mm, 600 * mm, is(80 * mm, 'mm', 'common practice', 'highest screw 80 mm above the lower edge of its plate'), LATER),
+  'bracket.bottom': quantity('length', 0, 590 * mm, is(15 * mm, 'mm', 'common practice', 'lowest screw 15 mm above the lower edge of its plate'), LATER),
+  'bracket.metal': choice(METALS, 'unknown', SAFE, LATER),
+  'bracket.thick': open('length', 1 * mm, 60 * mm, LATER),
+  'bracket.high': open('length', 1 * mm, 100 * mm, LATER),
+  'rail.others': open('mass', 0.1, 500, LATER),
   'place.beneath': choice(BENEATH, 'people', SAFE, FIRST),
   'place.exposure': choice(EXPOSURES, 'indoors', 'hung indoors and dry', LATER),
   'place.watering': choice(['weekly', 'daily'], 'weekly', 'a house plant', LATER),

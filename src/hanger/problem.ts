@@ -2,6 +2,7 @@ import type { QuantityProblem } from '../quantity/quantityProblem'
 import type { UnitSymbol } from '../quantity/units'
 import type { FieldPath } from './fields'
 import type { PullTestColumn } from './pullTestFields'
+import type { ScrewProblem } from './readScrew'
 
 /** Why a hanger file, or one field of it, could not be read. Sentences: words/problems.ts. */
 export type FileProblem =
@@ -26,6 +27,7 @@ export type ValueProblem<Path extends string> =
   | { readonly code: 'OUT_OF_RANGE'; readonly path: Path; readonly given: string; readonly allowed: AllowedRange }
   | { readonly code: 'NOT_A_CHOICE'; readonly path: Path; readonly given: string; readonly choices: readonly string[] }
   | { readonly code: 'BAD_DATE'; readonly path: Path; readonly given: string }
+  | { readonly code: 'BAD_SCREW'; readonly path: Path; readonly given: string; readonly why: ScrewProblem }
   | { readonly code: 'TEXT_TOO_LONG'; readonly path: Path; readonly given: string; readonly max: number }
 
 /** How one answer must stand to another. */

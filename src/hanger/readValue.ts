@@ -3,6 +3,7 @@ import { STANDARD_GRAVITY } from '../quantity/si'
 import type { UnitSymbol } from '../quantity/units'
 import type { Field, FieldKind } from './field'
 import type { AllowedRange, ValueProblem } from './problem'
+import { readScrew } from './readScrew'
 
 /** Units that allowed ranges are told in. */
 const RANGE_UNIT: Readonly<Record<FieldKind, UnitSymbol | ''>> =
@@ -22,7 +23,7 @@ function isDay(text: string): boolean {
 /**
  * Reads the text of a value by its field: SI number, word, day or free text; or a problem naming the
  * path, what was given and what is allowed (NOT_A_CHOICE, BAD_QUANTITY, OUT_OF_RANGE, BAD_DATE,
- * TEXT_TOO_LONG). The range's ends are allowed. Packets and luggage scales show kilograms: where a
+ * TEXT_TOO_LONG, BAD_SCREW). The range's ends are allowed. Packets and luggage scales show kilograms: where a
  * force is asked, a mass is taken as its pull under standard gravity, and that is told.
  */
 export function readValue<Path extends string>(path: Path, field: Field, text: string): Read<Path> {
@@ -31,6 +32,10 @@ export function readValue<Path extends string>(path: Path, field: Field, text: s
   if (field.type === 'choice') return field.choices.includes(word) ? plain(word) : { ok: false, problem: { code: 'NOT_A_CHOICE', path, given: text, choices: field.choices } }
   if (field.type === 'text') return word.length <= field.max ? plain(word) : { ok: false, problem: { code: 'TEXT_TOO_LONG', path, given: text, max: field.max } }
   if (field.type === 'date') return isDay(word) ? plain(word) : { ok: false, problem: { code: 'BAD_DATE', path, given: text } }
+  if (field.type === 'screw') {
+    const screw = readScrew(text)
+    return screw.ok ? plain(word) : { ok: false, problem: { code: 'BAD_SCREW', path, given: text, why: screw.problem } }
+  }
   const allowed: AllowedRange = { unit: RANGE_UNIT[field.kind], min: field.min, max: field.max }
   const mass = field.kind === 'force' ? readQuantity(text, 'mass') : null
   const read = mass?.ok ? { ok: true as const, value: mass.value * STANDARD_GRAVITY } : readQuantity(text, field.kind)

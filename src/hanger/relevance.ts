@@ -7,7 +7,17 @@ const hasHanger: Rule = (a) => a['make.have'] === 'yes'
 const estimatesPot: Rule = (a) => a['weighed.mass'] === null && hasPot(a)
 const wireHook: Rule = (a) => a['hook.rated'] === null
 const wireRing: Rule = (a) => a['make.top'] === 'ring' && a['ring.rated'] === null
-const inTimber: Rule = (a) => a['place.substrate'] === 'timber' && a['fixing.rated'] === null
+const inTimber: Rule = (a) => a['place.support'] !== 'overBeam' && a['place.substrate'] === 'timber' && a['fixing.rated'] === null
+const onStick: Rule = (a) => a['make.top'] === 'stick'
+const onBracket: Rule = (a) => a['place.support'] === 'bracket' || a['place.support'] === 'swingArm'
+const hasHook: Rule = (a) => a['place.support'] === 'ceilingHook' || a['place.support'] === 'wallHook'
+const onTopCord: Rule = (a) => onStick(a) && a['stick.held'] === 'topCord'
+/** A bought stick of a wood that a table knows. */
+const fromTable: Rule = (a) => onStick(a) && a['stick.wood'] !== 'natural' && a['stick.wood'] !== 'bamboo'
+const unratedBracket: Rule = (a) => onBracket(a) && a['bracket.rated'] === null
+const connected: Rule = (a) => a['connector.kind'] !== 'none'
+const unratedConnector: Rule = (a) => connected(a) && a['connector.rated'] === null
+const fixed: Rule = (a) => a['place.support'] !== 'overBeam'
 const tested: Rule = (a) => a['testHang.mass'] !== null || a['testHang.volume'] !== null
 const cordGuess: Rule = (a) => a['cord.rated'] === null
 
@@ -51,17 +61,56 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'testHang.time': tested,
   'testHang.slip': tested,
   'testHang.date': tested,
-  'reserve.reason': (a) => a['reserve.own'] !== null,
   'ring.rated': (a) => a['make.top'] === 'ring',
   'ring.metal': wireRing,
   'ring.wire': (a) => a['make.top'] === 'ring',
   'ring.inside': (a) => a['make.top'] === 'ring',
-  'hook.inside': wireHook,
+  'stick.wood': onStick,
+  'stick.diameter': onStick,
+  'stick.hollow': (a) => onStick(a) && a['stick.wood'] === 'bamboo',
+  'stick.state': fromTable,
+  'stick.grain': fromTable,
+  'stick.length': onStick,
+  'stick.held': onStick,
+  'stick.span': onStick,
+  'stick.topCord': onTopCord,
+  'stick.topStrands': onTopCord,
+  'stick.bunch': onStick,
+  'connector.rated': connected,
+  'connector.metal': unratedConnector,
+  'connector.wire': unratedConnector,
+  'connector.inside': unratedConnector,
+  'connector.joint': unratedConnector,
+  'hook.kind': hasHook,
+  'hook.rated': hasHook,
+  'hook.metal': hasHook,
+  'hook.wire': hasHook,
+  'hook.inside': (a) => hasHook(a) && wireHook(a),
+  'hook.projection': hasHook,
+  'fixing.kind': fixed,
+  'fixing.screw': inTimber,
+  'fixing.length': inTimber,
+  'fixing.between': inTimber,
+  'fixing.timberDepth': inTimber,
+  'fixing.grain': inTimber,
+  'fixing.count': (a) => fixed(a) && !onBracket(a),
+  'fixing.plugHole': (a) => fixed(a) && a['fixing.kind'] === 'plug',
   'place.timber': inTimber,
-  'fixing.rated': (a) => a['place.substrate'] === 'timber' || a['place.substrate'] === 'masonry',
+  'fixing.rated': fixed,
+  'fixing.ratedFor': (a) => fixed(a) && a['fixing.rated'] !== null,
+  'fixing.ratedShear': (a) => fixed(a) && a['fixing.rated'] !== null && a['place.support'] !== 'ceilingHook',
   'fixing.diameter': inTimber,
   'fixing.penetration': inTimber,
-  'fixing.proof': inTimber,
+  'fixing.proof': fixed,
+  'bracket.rated': onBracket,
+  'bracket.reach': onBracket,
+  'bracket.screws': onBracket,
+  'bracket.top': onBracket,
+  'bracket.bottom': (a) => onBracket(a) && a['bracket.screws'] > 1,
+  'bracket.metal': unratedBracket,
+  'bracket.thick': unratedBracket,
+  'bracket.high': unratedBracket,
+  'reserve.reason': (a) => a['reserve.own'] !== null,
 }
 
 /** Whether a field has a bearing on this hanger: asked in the form, listed among what is assumed. */

@@ -31,6 +31,12 @@ const PAIRS: readonly (readonly [low: FieldPath, relation: 'below' | 'atMost', h
   ['weighed.tare', 'below', 'weighed.mass'],
   ['make.fillers', 'atMost', 'make.strands'],
   ['make.fringe', 'below', 'make.totalLength'],
+  ['fixing.penetration', 'atMost', 'fixing.timberDepth'],
+  ['fixing.between', 'below', 'fixing.length'],
+  ['bracket.bottom', 'below', 'bracket.top'],
+  ['stick.span', 'atMost', 'stick.length'],
+  ['stick.bunch', 'atMost', 'stick.length'],
+  ['stick.hollow', 'below', 'stick.diameter'],
 ]
 const CONVERSE: Readonly<Record<'below' | 'atMost', Relation>> = { below: 'above', atMost: 'atLeast' }
 
@@ -69,7 +75,7 @@ export function resolveDocument(document: HangerDocument): ResolveOutcome {
 }
 
 function assume(path: FieldPath, field: Field, values: Readonly<Record<string, number | string | null>>): { value: number | string | null; assumed: Assumed | null } {
-  if (field.type === 'open' || field.type === 'text' || field.type === 'date') return { value: null, assumed: null }
+  if (!('default' in field)) return { value: null, assumed: null }
   if (field.type === 'choice') {
     const { choice, basis, source } = field.default
     return { value: choice, assumed: { path, text: choice, basis, source } }

@@ -22,6 +22,7 @@ export function splitPath(path: FieldPath): readonly [string, string] {
 function textSchema(field: Field): z.ZodType {
   if (field.type === 'choice') return z.string().meta({ enum: [...field.choices] }).optional()
   if (field.type === 'text') return z.string().max(field.max).optional()
+  if (field.type === 'screw') return z.string().meta({ description: 'a screw as its packet names it' }).optional()
   if (field.type === 'date') return z.string().meta({ format: 'date' }).optional()
   if (field.kind === 'count') return z.union([z.string(), z.number()]).meta({ description: `whole number from ${field.min} to ${field.max}` }).optional()
   return z.string().meta({ description: field.kind === 'ratio' ? 'a share or a plain number' : `${field.kind} with its unit, as typed` }).optional()

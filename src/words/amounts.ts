@@ -16,6 +16,13 @@ const figures = (value: number, count: number): string => {
 export const massText = (kilograms: number): string => `${figures(kilograms, 3)} kg (${figures(kilograms / POUND, 3)} lb)`
 
 /**
+ * A mass known as a range, kg and lb.
+ * @example massRangeText({ low: 4.9, high: 6.25 }) // '4.9 to 6.25 kg (10.8 to 13.8 lb)'
+ */
+export const massRangeText = ({ low, high }: { readonly low: number; readonly high: number }): string =>
+  (massText(low) === massText(high) ? massText(low) : `${figures(low, 3)} to ${figures(high, 3)} kg (${figures(low / POUND, 3)} to ${figures(high / POUND, 3)} lb)`)
+
+/**
  * A mass nothing may be heavier than: both numbers rounded down to a tenth.
  * @example massLimitText(13.58) // '13.5 kg (29.9 lb)'
  */

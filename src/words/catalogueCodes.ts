@@ -8,8 +8,8 @@ import type { NATURAL_CORD_BREAKS } from '../catalogue/cordTests'
 import type { Grade } from '../catalogue/basis'
 import type { PlugBase } from '../catalogue/plugs'
 import type { Withdrawn } from '../catalogue/withdrawal'
-import type { WoodCode } from '../catalogue/woods'
 import { FIELD_WORDS } from './fields'
+import { WOOD_NAMES } from './woodNames'
 
 export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
   pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', vessels: 'Saucers and cover pots', plants: 'Plants',
@@ -40,14 +40,6 @@ const PAIRS: Readonly<Record<FrictionPair, string>> = {
   rawCottonOnSteel: 'raw cotton on steel', scouredCottonOnSteel: 'scoured cotton on steel', oiledCottonOnSteel: 'scoured and oiled cotton on steel',
   nylonRopeOnPine: 'nylon rope on a pine roller', cottonYarnOnSteel: 'cotton yarn on hard steel', cottonYarnOnPorcelain: 'cotton yarn on porcelain', cottonYarnOnCeramic: 'cotton yarn on ceramic',
   hempOnRoughWood: 'hemp on rough wood', hempOnPolishedWood: 'hemp on polished wood', hempOnIron: 'hemp on iron',
-}
-
-const WOODS: Readonly<Record<WoodCode, string>> = {
-  yellowBirch: 'yellow birch', paperBirch: 'paper birch', sweetBirch: 'sweet birch', sugarMaple: 'sugar maple (hard maple)', redMaple: 'red maple (soft maple)',
-  northernRedOak: 'northern red oak', southernRedOak: 'southern red oak', whiteOak: 'white oak', americanBeech: 'American beech', whiteAsh: 'white ash',
-  yellowPoplar: 'yellow poplar (tulipwood)', basswood: 'basswood (lime)', quakingAspen: 'quaking aspen', blackWalnut: 'black walnut', shagbarkHickory: 'shagbark hickory',
-  easternWhitePine: 'eastern white pine', loblollyPine: 'loblolly pine', longleafPine: 'longleaf pine', ponderosaPine: 'ponderosa pine', douglasFir: 'Douglas-fir, coast',
-  sitkaSpruce: 'Sitka spruce', whiteSpruce: 'white spruce', engelmannSpruce: 'Engelmann spruce', westernRedcedar: 'western redcedar',
 }
 
 const PLANT_SIZE_NAMES = Object.fromEntries(Object.entries(FIELD_WORDS['plant.size'].choices).filter(([code]) => code !== 'byPot'))
@@ -93,7 +85,7 @@ export const CATALOGUE_CODES = {
   market: { unitedKingdom: 'United Kingdom', australia: 'Australia' },
   cone: CONES,
   woodKind: { softwood: 'softwood', hardwood: 'hardwood' },
-  woodOrOther: { ...WOODS, other: 'other woods' },
+  woodOrOther: { ...WOOD_NAMES, other: 'other woods' },
   metal: { steel: 'steel', brass: 'brass', unknown: 'unknown metal' },
   roof: { indoors: 'indoors, dry', steamy: 'a steamy room' },
   beneath: FIELD_WORDS['place.beneath'].choices,
@@ -102,7 +94,7 @@ export const CATALOGUE_CODES = {
   tester: TESTERS,
   pair: PAIRS,
   motion: { atRest: 'at rest', sliding: 'sliding' },
-  wood: WOODS,
+  wood: WOOD_NAMES,
   cord: NATURAL_CORDS,
 } as const satisfies Readonly<Record<string, Readonly<Record<string, string>>>>
 

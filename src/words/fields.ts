@@ -1,4 +1,5 @@
 import type { FieldPath } from '../hanger/fields'
+import { WOOD_NAMES } from './woodNames'
 
 /** What a field is called, its help in one line, and the words for its choices. */
 export interface FieldWords {
@@ -8,6 +9,12 @@ export interface FieldWords {
 }
 
 const FILLING_NAMES = { gravel: 'gravel or stones', expandedClay: 'expanded clay', lava: 'lava or pumice', orchidBark: 'bark', sphagnum: 'moss' } as const
+
+const REFUSED_SUPPORT_NAMES = {
+  ceilingTileOrGrid: 'a ceiling tile or its grid', lightingBox: 'a lighting box', sprinkler: 'a sprinkler or its pipe', gasOrHeatingPipe: 'a gas or heating pipe', duct: 'a duct',
+  furringOrResilientChannel: 'a thin metal channel behind the board', chipboard: 'chipboard', trim: 'a moulding or trim', tensionRod: 'a tension rod', curtainRod: 'a curtain rod', showerRod: 'a shower rod', towelRod: 'a towel rail',
+  postTensionedSlab: 'a concrete slab with tensioned cables',
+} as const
 
 export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'pot.have': { label: 'Is there a pot?', help: 'A hanger sold without one can still be told the heaviest pot it may carry.', choices: { yes: 'yes', no: 'no pot yet' } },
@@ -63,7 +70,7 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'make.build': { label: 'How the legs are knotted', help: 'Plain strands, or knotted over part of their length.', choices: { plain: 'plain strands', sinnet: 'square-knot sinnet', alternating: 'alternating square knots', spiral: 'half-knot spiral' } },
   'make.fillers': { label: 'Filler cords in each leg', help: 'Those that run straight through the knots and carry; half the strands if you do not know.', choices: {} },
   'make.joined': { label: 'Is a carrying strand tied in its length?', help: 'A knot, a join or a repair in a strand that carries.', choices: { no: 'no', yes: 'yes, knotted', splice: 'spliced', glued: 'glued, taped or whipped' } },
-  'make.top': { label: 'What the legs hang from', help: 'A ring with lark’s heads, or cords bunched over the hook.', choices: { ring: 'a ring', bunched: 'cords bunched over the hook' } },
+  'make.top': { label: 'What the legs hang from', help: 'A ring with lark’s heads, or cords bunched over the hook.', choices: { ring: 'a ring', bunched: 'cords bunched over the hook', stick: 'a stick' } },
   'make.legLength': { label: 'Length of a leg', help: 'From the ring to the cradle’s first knots, if you know it.', choices: {} },
   'make.totalLength': { label: 'Whole length of the hanger', help: 'From the top of the ring to the end of the fringe, laid flat.', choices: {} },
   'make.fringe': { label: 'Length of the fringe', help: 'Below the gathering knot.', choices: {} },
@@ -83,23 +90,60 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'ring.metal': { label: 'What the ring is made of', help: 'A welded or forged ring; an open joint counts as a hook.', choices: { steel: 'steel, welded', brass: 'brass', unknown: 'some metal', wood: 'wood' } },
   'ring.wire': { label: 'Thickness of the ring', help: 'Of its wire.', choices: {} },
   'ring.inside': { label: 'Width of the ring inside', help: 'Across the hole.', choices: {} },
+  'stick.wood': { label: 'Wood of the stick', help: 'As sold; a stick found outdoors is “natural”.', choices: { unknown: 'don’t know', natural: 'natural stick, branch or driftwood', bamboo: 'bamboo', ...WOOD_NAMES } },
+  'stick.diameter': { label: 'Thickness of the stick', help: 'Across, at its thinnest place between the supports.', choices: {} },
+  'stick.hollow': { label: 'Hollow of the bamboo', help: 'Width of the hole inside.', choices: {} },
+  'stick.state': { label: 'Is the stick dry?', help: 'Fresh or wet wood is little more than half as strong.', choices: { dry: 'dry', green: 'fresh or wet' } },
+  'stick.grain': { label: 'Does the grain run straight?', help: 'Look along the stick: lines that run out of its side weaken it.', choices: { straight: 'straight, no knots', sloping: 'runs out, or has knots', unknown: 'don’t know' } },
+  'stick.length': { label: 'Length of the stick', help: 'From end to end.', choices: {} },
+  'stick.held': { label: 'How the stick is held', help: 'By a cord from both ends over one hook, or on two hooks.', choices: { topCord: 'a cord from both ends', twoHooks: 'two hooks' } },
+  'stick.span': { label: 'Between its two supports', help: 'Where the cord is tied, or where the hooks hold it.', choices: {} },
+  'stick.topCord': { label: 'Length of the top cord', help: 'From one end of the stick over the hook to the other.', choices: {} },
+  'stick.topStrands': { label: 'Strands of the top cord', help: 'How many carry side by side, of the same cord.', choices: {} },
+  'stick.bunch': { label: 'Width of the row of lark’s heads', help: 'From the first to the last, in the middle of the stick.', choices: {} },
+  'connector.kind': { label: 'Between hook and ring', help: 'Whatever else the load hangs through.', choices: { none: 'nothing', sHook: 'an S-hook', chain: 'a chain', carabiner: 'a carabiner or snap hook', swivel: 'a swivel' } },
+  'connector.rated': { label: 'Rated load of that part', help: 'As on its packet; in N, kN, kg or lb.', choices: {} },
+  'connector.metal': { label: 'Metal of that part', help: 'A magnet tells steel from brass.', choices: { steel: 'steel', brass: 'brass', unknown: 'don’t know' } },
+  'connector.wire': { label: 'Thickness of its wire', help: 'Measured where it bends.', choices: {} },
+  'connector.inside': { label: 'Width inside its bend or link', help: 'Across the opening.', choices: {} },
+  'connector.joint': { label: 'Are its links closed?', help: 'Welded or forged shut, or only bent round.', choices: { open: 'bent round, open', closed: 'welded or forged shut' } },
   'hook.kind': { label: 'Open hook or closed eye?', help: 'A closed eye, or a hook with a latch, cannot be lifted out of.', choices: { open: 'open hook', latched: 'hook with a latch', closed: 'closed eye, welded or forged' } },
   'hook.rated': { label: 'Rated load of the hook', help: 'As on the packet, for a straight pull; in N, kN, kg or lb.', choices: {} },
   'hook.metal': { label: 'Metal of the hook', help: 'A magnet tells steel from brass.', choices: { steel: 'steel', brass: 'brass', unknown: 'don’t know' } },
   'hook.wire': { label: 'Thickness of the hook’s wire', help: 'Measured at the bowl.', choices: {} },
   'hook.inside': { label: 'Width of the hook’s bowl inside', help: 'Across the bowl.', choices: {} },
   'hook.projection': { label: 'How far the hook stands out', help: 'From the ceiling down to the bowl.', choices: {} },
-  'place.support': { label: 'What it hangs from', help: 'A hook in the ceiling.', choices: { ceilingHook: 'a hook in the ceiling' } },
-  'place.substrate': { label: 'What the hook is fixed into', help: 'Behind the paint.', choices: { timber: 'a timber joist or beam', masonry: 'concrete, brick or block', plasterboard: 'plasterboard only', unknown: 'don’t know' } },
+  'place.support': { label: 'What it hangs from', help: 'What the load goes into at the top.', choices: { ceilingHook: 'a hook in the ceiling', wallHook: 'a hook or nail in a wall', bracket: 'a wall bracket', swingArm: 'a swing arm', overBeam: 'a beam, rail or branch it goes round' } },
+  'place.substrate': { label: 'What it is fixed into', help: 'Behind the paint; for a beam or branch, what that is.', choices: { timber: 'a timber joist, stud or beam', masonry: 'brick, block or concrete, not sure which', solidBrick: 'solid brick', perforatedBrick: 'brick with holes', denseBlock: 'dense block', aeratedBlock: 'aerated (light) block', concrete: 'concrete', plasterboard: 'plasterboard only', plasterboardOnSteelStud: 'plasterboard with a steel stud behind', steelBeam: 'a steel beam', rail: 'a steel rail or pipe made to carry', branch: 'a branch', unknown: 'don’t know', ...REFUSED_SUPPORT_NAMES } },
+  'place.known': { label: 'How the place is known', help: 'What a customer told you counts, but less than what you saw.', choices: { seen: 'seen', told: 'told by the customer' } },
   'place.timber': { label: 'Timber of the joist', help: 'Softwood unless you know better; a stamp on the joist may say.', choices: {
     softwood: 'softwood', hardwood: 'hardwood', unknown: 'don’t know',
     sprucePineFir: 'spruce-pine-fir (SPF)', hemFir: 'hem-fir', douglasFirLarch: 'Douglas fir-larch', southernPine: 'southern yellow pine', sprucePineFirSouth: 'spruce-pine-fir, south', easternWhitePine: 'eastern white pine',
     westernCedars: 'western cedar', redOak: 'red oak', whiteOak: 'white oak', yellowPoplar: 'tulipwood (yellow poplar)', beechBirchHickory: 'beech, birch or hickory',
   } },
+  'fixing.kind': { label: 'How it is held there', help: 'What goes into the wall, ceiling or timber.', choices: { screwHook: 'the hook’s own screw thread', woodScrew: 'wood screws', lagScrew: 'a lag (coach) screw', nail: 'a nail', plug: 'a plastic plug with a screw', boardFixing: 'a toggle or other fixing for board', metalAnchor: 'a metal expansion anchor', resinAnchor: 'a resin anchor', adhesive: 'an adhesive hook', magnet: 'a magnet', unknown: 'don’t know' } },
+  'fixing.screw': { label: 'Screw as its packet names it', help: 'Such as 4 x 40 mm or #8 x 1 1/2 in.', choices: {} },
+  'fixing.length': { label: 'Length of the screw', help: 'All of it that can go in, where the packet is gone.', choices: {} },
+  'fixing.between': { label: 'Board or bracket under its head', help: 'Plasterboard, plaster or a plate before the timber begins: it does not count.', choices: {} },
+  'fixing.timberDepth': { label: 'Depth of the timber', help: 'How far the timber goes on in the direction of the screw.', choices: {} },
+  'fixing.grain': { label: 'Into the side or the end of the timber?', help: 'In the end of a post or joist a thread pulls out with the grain.', choices: { side: 'the side', end: 'the end' } },
+  'fixing.count': { label: 'Fixings that share the load', help: 'Of one plate; no more than two are counted on.', choices: {} },
+  'fixing.plugHole': { label: 'Hole drilled for the plug', help: 'Its diameter, as printed on the plug.', choices: {} },
   'fixing.rated': { label: 'Rated load of the fixing', help: 'As on the packet, pulled straight out of this material; in N, kN, kg or lb.', choices: {} },
+  'fixing.ratedFor': { label: 'Which way that rating is meant', help: 'Packets often print only the load down a wall; pulled out, the same fixing may hold a fifth.', choices: { pullOut: 'pulled straight out', shear: 'down along the wall', unknown: 'the packet does not say' } },
+  'fixing.ratedShear': { label: 'Rated load down along the wall', help: 'If the packet gives both.', choices: {} },
   'fixing.diameter': { label: 'Thickness of the screw thread', help: 'Outside diameter.', choices: {} },
   'fixing.penetration': { label: 'Thread in the timber', help: 'Board and plaster do not count.', choices: {} },
   'fixing.proof': { label: 'Pulled in place with', help: 'What was hung or pulled on it once fixed.', choices: {} },
+  'bracket.rated': { label: 'Rated load of the bracket', help: 'For a weight at its end; in N, kN, kg or lb.', choices: {} },
+  'bracket.reach': { label: 'Reach of the bracket', help: 'From the wall to where it hangs.', choices: {} },
+  'bracket.screws': { label: 'Screws of the bracket', help: 'Evenly from the highest to the lowest.', choices: {} },
+  'bracket.top': { label: 'Highest screw above the plate’s lower edge', help: 'The plate turns about its lower edge.', choices: {} },
+  'bracket.bottom': { label: 'Lowest screw above the plate’s lower edge', help: 'The plate turns about its lower edge.', choices: {} },
+  'bracket.metal': { label: 'Metal of the bracket', help: 'A magnet tells steel from brass.', choices: { steel: 'steel', brass: 'brass', unknown: 'don’t know' } },
+  'bracket.thick': { label: 'Thickness of the bracket’s arm', help: 'Sideways, at the wall.', choices: {} },
+  'bracket.high': { label: 'Height of the bracket’s arm', help: 'Upright, at the wall; as thick as high if it is round.', choices: {} },
+  'rail.others': { label: 'Other loads on the same fixing', help: 'What else hangs from the same hook, stick, rail or bracket, all together, watered.', choices: {} },
   'place.beneath': { label: 'What is beneath', help: 'Decides the reserve.', choices: { nothing: 'nothing that matters', furniture: 'furniture', wayThrough: 'a way through', people: 'people sit, sleep or play there', public: 'the public, a shop or classroom' } },
   'place.exposure': { label: 'Where it hangs', help: 'Damp and sun age cord.', choices: { indoors: 'indoors, dry', steamy: 'a steamy room', outdoors: 'outdoors' } },
   'place.watering': { label: 'How often it is watered', help: 'A pot that is always wet ages cord faster.', choices: { weekly: 'about weekly', daily: 'daily, or always wet' } },

@@ -1,30 +1,10 @@
 import { formatSi } from '../quantity/formatSi'
-import type { QuantityProblem } from '../quantity/quantityProblem'
 import type { AllowedRange, FieldProblem, FileProblem, InputProblem, RecordProblem, Relation, ValueProblem } from '../hanger/problem'
+import { timeText } from './amounts'
 import { FIELD_WORDS } from './fields'
 import { PULL_TEST_WORDS } from './pullTests'
-
-const list = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`)
-
-const QUANTITY_WORDS: { readonly [C in QuantityProblem['code']]: (problem: Extract<QuantityProblem, { code: C }>) => string } = {
-  EMPTY: () => 'nothing was given',
-  NOT_A_NUMBER: ({ text }) => `“${text}” is not a number`,
-  NO_UNIT: ({ allowed }) => `the unit is missing: write ${list(allowed)} after the number`,
-  UNKNOWN_UNIT: ({ unit, allowed, suggestion }) => `“${unit}” is not a unit it knows here${suggestion === null ? '' : ` (did you mean ${suggestion}?)`}: ${allowed.length === 0 ? 'write a number without a unit' : `write ${list(allowed)}`}`,
-  WRONG_KIND: ({ unit, unitKind, askedKind, hint }) => `“${unit}” is a unit of ${KIND_WORDS[unitKind] ?? unitKind}, and ${KIND_WORDS[askedKind] ?? askedKind} is asked${hint === null ? '' : `: write ${hint}`}`,
-  AMBIGUOUS_NUMBER: ({ text, readings }) => `“${text}” can be read as ${readings[0]} or ${readings[1]}: write it without a group mark, or with a decimal point`,
-  TRAILING_TEXT: ({ text }) => `“${text}” after the unit cannot be read`,
-  TOO_LONG: () => 'the text is too long',
-  NOT_FINITE: () => 'the number is too large',
-  NOT_WHOLE: () => 'a whole number is asked',
-  PART_TOO_LARGE: ({ text, unit, below }) => `in “${text}” the ${unit} must stay below ${below}`,
-  DIVISION_BY_ZERO: () => 'a fraction cannot have zero below the line',
-}
-
-const KIND_WORDS: Readonly<Record<string, string>> = {
-  length: 'length', mass: 'mass', force: 'force', linearDensity: 'mass per length', time: 'time', count: 'a plain number', angle: 'angle', speed: 'speed', volume: 'volume',
-  density: 'density', number: 'a plain number', ratio: 'a share', pressure: 'pressure',
-}
+import { orList, quantityText } from './quantityProblems'
+import { screwProblemText } from './screwProblems'
 
 const FILE_WORDS: { readonly [C in FileProblem['code']]: (problem: Extract<FileProblem, { code: C }>) => string } = {
   NOT_JSON: ({ detail }) => `This is not a hanger file: it cannot be read as JSON (${detail}).`,
@@ -43,14 +23,16 @@ const given = (label: string, text: string): string => `${label}${label.endsWith
 const VALUE_WORDS: ValueWords = {
   BAD_QUANTITY: (label, { given: text, why, allowed }) => `${given(label, text)}, but ${quantityText(why)}. Allowed: ${allowedText(allowed)}.`,
   OUT_OF_RANGE: (label, { given: text, allowed }) => `${given(label, text)}, which is outside the allowed ${allowedText(allowed)}.`,
-  NOT_A_CHOICE: (label, { given: text, choices }) => `${given(label, text)}. Allowed: ${list(choices)}.`,
+  NOT_A_CHOICE: (label, { given: text, choices }) => `${given(label, text)}. Allowed: ${orList(choices)}.`,
   BAD_DATE: (label, { given: text }) => `${given(label, text)}, which is no day of the calendar. Allowed: year-month-day, such as 2026-03-21.`,
+  BAD_SCREW: (label, { given: text, why }) => `${given(label, text)}. ${screwProblemText(why)}`,
   TEXT_TOO_LONG: (label, { given: text, max }) => `${label}: given ${text.length} characters beginning “${text.slice(0, 30)}”. Allowed: up to ${max}.`,
 }
 
 const RELATION_WORDS: Readonly<Record<Relation, string>> = { below: 'must stay below', atMost: 'may be at most', above: 'must be more than', atLeast: 'must be at least' }
 
-const valueText = (label: string, problem: ValueProblem<string>): string =>
+/** The sentence for a value by the name given: what was given, what is allowed. */
+export const valueText = (label: string, problem: ValueProblem<string>): string =>
   (VALUE_WORDS[problem.code] as (label: string, p: ValueProblem<string>) => string)(label, problem)
 
 function answerText(problem: FieldProblem | RecordProblem): string {
@@ -61,8 +43,9 @@ function answerText(problem: FieldProblem | RecordProblem): string {
     : valueText(label, problem)
 }
 
-const quantityText = (problem: QuantityProblem): string => (QUANTITY_WORDS[problem.code] as (p: QuantityProblem) => string)(problem)
-const allowedText = ({ unit, min, max }: AllowedRange): string => `${formatSi(min, unit)} to ${formatSi(max, unit)}`
+/** A range of times goes from seconds to years: each end in a unit of its own. */
+const allowedText = ({ unit, min, max }: AllowedRange): string =>
+  (unit === 'day' ? `${timeText(min)} to ${timeText(max)}` : `${formatSi(min, unit)} to ${formatSi(max, unit)}`)
 
 const isFileProblem = (problem: InputProblem): problem is FileProblem => Object.hasOwn(FILE_WORDS, problem.code)
 

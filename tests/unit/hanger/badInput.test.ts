@@ -10,6 +10,7 @@ function badTexts(path: (typeof FIELD_PATHS)[number]): readonly string[] {
   const field = fieldOf(path)
   if (field.type === 'choice') return ['', '  ', 'nonsense', 'Yes please', '7', '<b>']
   if (field.type === 'text') return ['x'.repeat(field.max + 1)]
+  if (field.type === 'screw') return ['', '  ', 'a big one', '#99 x 2 in', '8 x 40', '4 x 40/50']
   if (field.type === 'date') return ['', '  ', 'yesterday', '21.3.2026', '2026-02-29', '2026-13-01', '2026-3-1', '2026-00-10']
   const absurd = `1000000000 ${UNIT[field.kind]}`.trim()
   const negative = `-4 ${UNIT[field.kind]}`.trim()
@@ -27,6 +28,7 @@ describe.each(FIELD_PATHS)('%s', (path) => {
     expect(sentence).toContain(FIELD_WORDS[path].label)
     expect(sentence).toContain(field.type === 'text' ? String(text.length) : text)
     if (field.type === 'text') expect(sentence).toContain(`up to ${field.max}`)
+    else if (field.type === 'screw') expect(sentence.length).toBeGreaterThan(text.length + 30)
     else if (field.type === 'date') expect(sentence).toMatch(/Allowed: year-month-day/)
     else if (field.type === 'choice') for (const choice of field.choices) expect(sentence).toContain(choice)
     else expect(sentence).toMatch(/[Aa]llowed.* to /)
