@@ -55,6 +55,13 @@ describe('more of what is bad never looks better', () => {
     expect(betterAfter((p) => ({ 'place.life': `${numberIn(p['place.life']) + 1} years` }), all)).toEqual([])
   })
 
+  test('daily watering, a steamy room, the open air', () => {
+    expect(betterAfter((p) => (p['place.watering'] === 'weekly' ? { 'place.watering': 'daily' } : null), all)).toEqual([])
+    expect(betterAfter((p) => (p['place.exposure'] === 'indoors' ? { 'place.exposure': 'steamy' } : null), all)).toEqual([])
+    // Outdoors the hanger is soaked: a heavier hanger drops with a smaller multiple of its weight, and so of the pot's.
+    expect(betterAfter((p) => (p['place.exposure'] === 'steamy' ? { 'place.exposure': 'outdoors' } : null), oneOfLinks('leg', 'gatheringTurn', 'wrapHoop'))).toEqual([])
+  })
+
   test('a pot set in further off centre', () => {
     expect(betterAfter((p) => ({ 'seat.offset': `${numberIn(p['seat.offset']) + 6} mm` }), oneOfLinks('leg', 'gatheringTurn', 'seat'))).toEqual([])
   })

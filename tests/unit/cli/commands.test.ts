@@ -12,8 +12,10 @@ const FILES: Readonly<Record<string, string>> = {
   'ordinary.strandwise': writeDocument(patchDocument({ ...EMPTY_DOCUMENT, name: 'Ordinary' }, ORDINARY)),
   'no-pot.strandwise': writeDocument(patchDocument(EMPTY_DOCUMENT, { ...ORDINARY, 'pot.have': 'no' })),
   'no-hanger.strandwise': writeDocument(patchDocument(EMPTY_DOCUMENT, { 'make.have': 'no', 'pot.rim': '18 cm', 'pot.material': 'plastic', 'pot.drainage': 'hole', 'place.beneath': 'furniture' })),
+  'own-reserve.strandwise': writeDocument(patchDocument(EMPTY_DOCUMENT, { ...ORDINARY, 'make.date': '2028-02-29', 'place.life': '1 year', 'reserve.own': '2.6', 'reserve.reason': 'the shop asks for it' })),
+  'in-the-sun.strandwise': writeDocument(patchDocument(EMPTY_DOCUMENT, { ...ORDINARY, 'cord.fibre': 'polypropylene', 'place.exposure': 'outdoors', 'make.date': '2028-02-29' })),
   'empty.strandwise': writeDocument(EMPTY_DOCUMENT),
-  'bad-unit.strandwise': writeDocument(patchDocument(EMPTY_DOCUMENT, { 'cord.rated': '40 lb', 'pot.rim': '-3 cm' })),
+  'bad-unit.strandwise': writeDocument(patchDocument(EMPTY_DOCUMENT, { 'cord.rated': '40 mm', 'pot.rim': '-3 cm' })),
   'newer.strandwise': '{"format":"strandwise-hanger","version":2}',
   'other.json': '{"format":"something else"}',
   'extra.strandwise': '{"format":"strandwise-hanger","version":1,"mood":"calm","pot":{"colour":"blue","rim":"18 cm"}}',
@@ -28,7 +30,7 @@ const run = (...argv: string[]) => runCommand(argv, read)
 const answers = (...argv: string[]) => run(...argv).out.trimEnd().split('\n').map((line) => JSON.parse(line) as Record<string, unknown>)
 
 describe('check', () => {
-  test.each(['ordinary.strandwise', 'no-pot.strandwise', 'no-hanger.strandwise', 'empty.strandwise', 'extra.strandwise', ...DEMOS.map((d) => d.file)])('%s: the JSON answer is one line that keeps the contract', (file) => {
+  test.each(['ordinary.strandwise', 'no-pot.strandwise', 'no-hanger.strandwise', 'own-reserve.strandwise', 'in-the-sun.strandwise', 'empty.strandwise', 'extra.strandwise', ...DEMOS.map((d) => d.file)])('%s: the JSON answer is one line that keeps the contract', (file) => {
     const { out } = run('check', file, '--json')
     expect(out.match(/\n/g)).toHaveLength(1)
     const read = CHECK_ANSWER.safeParse(JSON.parse(out))
@@ -59,7 +61,7 @@ describe('check', () => {
     ['missing.strandwise', 'there is no such file'],
     ['newer.strandwise', 'version 2'],
     ['other.json', '"strandwise-hanger"'],
-    ['bad-unit.strandwise', 'lbf'],
+    ['bad-unit.strandwise', 'Rated breaking force of the cord: given “40 mm”'],
     ['bare.strandwise', 'Width of the pot at the rim: given “18”, but the unit is missing'],
     ['bare.strandwise', 'Height of the pot: given “”, but nothing was given. Allowed: 30 mm to 1000 mm.'],
     ['bad-unit.strandwise', 'Width of the pot at the rim: given “-3 cm”'],
@@ -73,6 +75,27 @@ describe('check', () => {
   test('keys it does not know are named', () => {
     const [answer] = answers('check', 'extra.strandwise', '--json')
     expect(answer?.['findings']).toContainEqual(expect.objectContaining({ code: 'UNKNOWN_KEYS', names: ['mood', 'pot.colour'] }))
+  })
+
+  test('care is told with its day, its reasons and when to look, in codes and in words', () => {
+    const [dated, sunny] = answers('check', 'own-reserve.strandwise', 'in-the-sun.strandwise', '--json')
+    expect(dated?.['care']).toMatchObject({
+      life: 31_557_600, replaceAfter: 31_557_600, replaceBy: '2029-02-28', inspect: { first: 1, every: 6, reasons: ['indoors'] },
+      reasons: expect.arrayContaining([{ code: 'SERVICE_LIFE', life: 31_557_600, chosen: true, text: expect.stringContaining('1 year') as string }]) as unknown,
+      texts: { replace: 'Replace it by 28 February 2029, 1 year after it was made.' },
+    })
+    expect(sunny?.['care']).toMatchObject({ replaceAfter: null, replaceBy: null, inspect: { every: 1 } })
+    expect(run('check', 'own-reserve.strandwise').out).toMatch(/\nCare\n {2}Replace it by 28 February 2029/)
+  })
+
+  test('a reserve of one’s own goes with the answer, reason and all', () => {
+    const [answer] = answers('check', 'own-reserve.strandwise', '--json')
+    expect(answer?.['findings']).toContainEqual({ code: 'RESERVE_CHANGED', own: 2.6, usual: 2, reason: 'the shop asks for it', text: expect.stringContaining('“the shop asks for it”') as string })
+    expect(run('check', 'own-reserve.strandwise').out).toContain('“the shop asks for it”')
+  })
+
+  test('the overall factor stands beside what guidance asks', () => {
+    expect(run('check', 'ordinary.strandwise').out).toContain('guidance for fibre rope 5 to 12, for life lines 12 to 15')
   })
 
   test('with no pot yet it tells the heaviest, and the check shown reaches no further than that', () => {
@@ -132,6 +155,7 @@ describe('schema and the rest', () => {
   test('schema prints JSON Schemas', () => {
     expect(JSON.parse(run('schema').out)).toMatchObject({ $schema: 'https://json-schema.org/draft/2020-12/schema', properties: { pot: { properties: { rim: { type: 'string' } } } } })
     expect(JSON.parse(run('schema', 'check').out)).toEqual(JSON.parse(JSON.stringify(checkSchema())))
+    expect(JSON.parse(run('schema', 'shelf').out)).toMatchObject({ $id: 'strandwise-shelf-1', properties: { entries: { type: 'array' } } })
     expect(run('schema', 'rope').exit).toBe(2)
   })
 
