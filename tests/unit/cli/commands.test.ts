@@ -61,7 +61,7 @@ describe('check', () => {
     ['missing.strandwise', 'there is no such file'],
     ['newer.strandwise', 'version 2'],
     ['other.json', '"strandwise-hanger"'],
-    ['bad-unit.strandwise', 'Rated breaking force of the cord: given “40 mm”'],
+    ['bad-unit.strandwise', 'Breaking force of the cord: given “40 mm”'],
     ['bare.strandwise', 'Width of the pot at the rim: given “18”, but the unit is missing'],
     ['bare.strandwise', 'Height of the pot: given “”, but nothing was given. Allowed: 30 mm to 1000 mm.'],
     ['bad-unit.strandwise', 'Width of the pot at the rim: given “-3 cm”'],
