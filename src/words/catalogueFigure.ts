@@ -33,6 +33,10 @@ const BY_ID: Readonly<Record<string, Write>> = {
 
 /** What the x of a curve is, where it is no plain number. */
 const X_BY_ID: Readonly<Record<string, Write>> = {
+  'lateral.BENDING_YIELD.lag.steps': (x) => `up to ${numberText(x * 1000)} mm`,
+  'lateral.BENDING_YIELD.nail.steps': (x) => `up to ${numberText(x * 1000)} mm`,
+  'lateral.LAG_ACROSS_GRAIN.steps': (x) => `${numberText(x * 1000)} mm`,
+  'sticks.SLOPE_OF_GRAIN.points': (x) => `1 in ${numberText(1 / x)}`,
   'timber.ALLOWABLE_DURATION.steps': (x) => (x === Infinity ? 'longer' : `up to ${timeText(x)}`),
 }
 
