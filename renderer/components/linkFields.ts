@@ -1,6 +1,6 @@
 import type { FieldPath, LinkCode } from '#core'
 
-const CORD: readonly FieldPath[] = ['cord.fibre', 'cord.make', 'cord.diameter', 'cord.linearDensity', 'cord.rated']
+const CORD: readonly FieldPath[] = ['cord.fibre', 'cord.make', 'cord.diameter', 'cord.linearDensity', 'cord.weighedMass', 'cord.weighedLength', 'cord.rated']
 
 /** The answers that decide a part, shown on its card. */
 export const LINK_FIELDS: Readonly<Record<LinkCode, readonly FieldPath[]>> = {
@@ -8,10 +8,23 @@ export const LINK_FIELDS: Readonly<Record<LinkCode, readonly FieldPath[]>> = {
   hook: ['hook.kind', 'hook.rated', 'hook.metal', 'hook.wire', 'hook.inside', 'place.beneath'],
   hookShank: ['hook.metal', 'hook.wire', 'hook.projection'],
   ring: ['make.top', 'ring.rated', 'ring.metal', 'ring.wire', 'ring.inside'],
-  leg: ['make.legs', 'make.strands', 'make.build', 'make.joined', ...CORD, 'make.legLength', 'make.totalLength', 'make.fringe', 'make.tolerance', 'place.exposure', 'place.life'],
+  leg: ['make.legs', 'make.strands', 'make.build', 'make.joined', ...CORD, 'make.legLength', 'make.totalLength', 'make.fringe', 'place.exposure', 'place.life'],
   seat: ['cradle.kind', 'cradle.first', 'pot.rim', 'pot.height', 'pot.base', 'plant.height', 'seat.offset'],
   gatheringTurn: ['make.strands', ...CORD, 'pot.drainage', 'place.exposure', 'place.watering', 'place.life'],
   wrapHoop: ['make.legs', 'make.strands', ...CORD, 'place.life'],
-  gatheringGrip: ['testHang.mass', 'testHang.time', 'testHang.slip', 'gathering.wraps', 'cord.fibre'],
-  load: ['weighed.mass', 'weighed.state', 'pot.rim', 'pot.height', 'pot.base', 'pot.material', 'pot.wall', 'pot.emptyMass', 'pot.drainage', 'pot.fillGap', 'mix.kind', 'plant.mass', 'plant.height'],
+  gatheringGrip: ['testHang.mass', 'testHang.volume', 'testHang.time', 'testHang.slip', 'testHang.date', 'gathering.wraps', 'cord.fibre'],
+  load: [
+    'weighed.mass', 'weighed.state', 'weighed.tare', 'pot.shape', 'pot.rim', 'pot.length', 'pot.belly', 'pot.bellyHeight', 'pot.height', 'pot.base', 'pot.material', 'pot.emptyMass', 'pot.drainage',
+    'mix.kind', 'plant.size', 'plant.mass', 'plant.height',
+  ],
+}
+
+/** Further answers that bear on a part but are seldom given; folded away on its card. */
+export const RARE_FIELDS: Readonly<Partial<Record<LinkCode, readonly FieldPath[]>>> = {
+  leg: ['cord.lot', 'make.fillers', 'make.cords', 'make.cutLength', 'make.tolerance', 'make.date', 'pot.edge', 'reserve.own', 'reserve.reason'],
+  seat: ['pot.shape', 'pot.length', 'pot.belly', 'pot.bellyHeight'],
+  load: [
+    'pot.wall', 'pot.fillGap', 'mix.bulkDensity', 'mix.capacity', 'mix.porosity', 'layer.depth', 'layer.kind', 'topping.depth', 'topping.kind',
+    'saucer.width', 'saucer.depth', 'saucer.mass', 'reservoir.volume', 'cover.inside', 'cover.height', 'cover.mass', 'plant.kind', 'plant.growth',
+  ],
 }

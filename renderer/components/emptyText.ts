@@ -1,0 +1,14 @@
+import { fieldOf, type FieldPath } from '#core'
+
+/** What is left open because there is none of it, not because it is not known. */
+const NONE: ReadonlySet<FieldPath> = new Set([
+  'weighed.tare', 'saucer.width', 'reservoir.volume', 'cover.inside', 'testHang.mass', 'testHang.volume', 'cord.rated', 'ring.rated', 'hook.rated', 'fixing.rated', 'fixing.proof', 'reserve.own',
+])
+
+/** What stands in pencil where nothing is typed and nothing is assumed. */
+export function emptyText(path: FieldPath): string {
+  const { type } = fieldOf(path)
+  if (type === 'text') return ''
+  if (type === 'date') return 'year-month-day'
+  return NONE.has(path) ? 'none' : 'not known'
+}
