@@ -1,10 +1,11 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { CaseCode } from '../load/loadCases'
+import type { Level } from '../load/outline'
 import { boundsOf } from './bounds'
 import { bundle, strandsSeen } from './bundle'
 import { hull } from './hull'
 import { legPen, standingLegs } from './legs'
-import { potCircle } from './pot'
+import { edgeOf } from './pot'
 import { sceneOf, standOf, type Scene, type Stand } from './scene'
 import type { Drawing, Point, Shape } from './shape'
 
@@ -41,14 +42,20 @@ function framed({ unit }: Stand, shapes: readonly Shape[], legs: Drawing['legs']
 }
 
 function potOutlines(stand: Stand): readonly Shape[] {
-  const { answers, view, pencil } = stand
-  const circle = (diameter: number, z: number): readonly Point[] => hull(potCircle(stand, diameter / 2, z).map(view.above))
-  const rim = circle(answers['pot.rim'], answers['pot.height'])
-  const pot = { kind: 'area', link: 'load', ink: 'pot', leg: null, pencil: pencil('pot.rim', 'pot.base') } as const
+  const { answers, view, pencil, check } = stand
+  const { pot: levels, saucer, cover } = check.solved.geometry.outline
+  const edge = (level: Level): readonly Point[] => hull(edgeOf(stand, level).map(view.above))
+  const rim = levels[levels.length - 1] as Level
+  const base = levels[0] as Level
+  const belly = levels.reduce((a, b) => (b.across > a.across ? b : a))
+  const pot = { kind: 'area', link: 'load', ink: 'pot', leg: null, pencil: pencil('pot.rim', ...(answers['pot.shape'] === 'cylinder' ? [] : ['pot.base'] as const)) } as const
+  const around = [...(belly.across > Math.max(rim.across, base.across) ? [belly] : []), ...[saucer, cover].flatMap((vessel) => (vessel === null ? [] : [vessel[0] as Level]))]
   return [
-    { ...pot, points: rim, texture: 'paper', behind: false },
-    { ...pot, points: rim, texture: 'open', behind: false },
-    { ...pot, points: circle(answers['pot.base'], 0), texture: 'open', behind: true },
+    ...around.map((level): Shape => ({ ...pot, points: edge(level), texture: 'paper', behind: false })),
+    ...around.map((level): Shape => ({ ...pot, points: edge(level), texture: 'open', behind: false })),
+    { ...pot, points: edge(rim), texture: 'paper', behind: false },
+    { ...pot, points: edge(rim), texture: 'open', behind: false },
+    { ...pot, points: edge(base), texture: 'open', behind: true },
   ]
 }
 

@@ -17,7 +17,7 @@ export function anchorsOf(scene: Scene): Drawing['anchors'] {
     ring: [0, (bowl + pose.hangingPoint[2]) / 2],
     leg: between(hanging, view.front(pose.leavePoint(rightmost)), 0.5),
     seat: view.front(onStrand(scene, pose.angle(rightmost), answers['cradle.first'])),
-    gatheringTurn: between([x, z], facing(scene, answers['pot.base'] / 2, 0), 0.3),
+    gatheringTurn: between([x, z], facing(scene, pose.path.knotToBaseEdge, 0), 0.3),
     wrapHoop: [x, z - cord / 2],
     gatheringGrip: [x, z - check.solved.geometry.knot / 2],
     load: facing(scene, 0, answers['pot.height'] / 2),

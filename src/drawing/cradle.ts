@@ -1,6 +1,6 @@
+import type { ProfilePoint, TautPath } from '../statics/tautPath'
 import { bundle, strandsSeen } from './bundle'
 import { standingLegs } from './legs'
-import { potRadius } from './pot'
 import type { Vector } from './pose'
 import type { Scene } from './scene'
 import type { Point, Shape } from './shape'
@@ -11,13 +11,32 @@ export function onStrand(scene: Scene, angle: number, along: number): Vector {
   const at = (r: number, z: number): Vector => place([r * Math.cos(angle), r * Math.sin(angle), z])
   if (along <= path.knotToBaseEdge) return at(along, 0)
   if (along <= path.knotToLeave) {
-    const share = (along - path.knotToBaseEdge) / (path.knotToLeave - path.knotToBaseEdge)
-    const z = share * path.leave.z
-    return at(potRadius(scene, z), z)
+    const { r, z } = onSide(path, along)
+    return at(r, z)
   }
   const share = Math.min(1, (along - path.knotToLeave) / path.free)
   const leave = at(path.leave.r, path.leave.z)
   return leave.map((x, i) => x + ((hangingPoint[i] as number) - x) * share) as unknown as Vector
+}
+
+/** Lengths along a strand from the gathering knot at which it bends over the pot's side, base edge first. */
+function bendsAlong({ touched, knotToBaseEdge }: TautPath): readonly (readonly [along: number, at: ProfilePoint])[] {
+  let along: number = knotToBaseEdge
+  return [...touched].reverse().map((at, i, side) => {
+    const before = side[i - 1]
+    if (before) along += Math.hypot(at.r - before.r, at.z - before.z)
+    return [along, at] as const
+  })
+}
+
+/** The point of the pot's side so far along a strand from the gathering knot. */
+function onSide(path: TautPath, along: number): ProfilePoint {
+  const bends = bendsAlong(path)
+  const i = Math.max(1, bends.findIndex(([reached]) => reached >= along - 1e-12))
+  const [lower, upper] = [bends[i - 1], bends[i]]
+  if (!lower || !upper) return path.leave
+  const share = (along - lower[0]) / (upper[0] - lower[0])
+  return { r: lower[1].r + (upper[1].r - lower[1].r) * share, z: lower[1].z + (upper[1].z - lower[1].z) * share }
 }
 
 /** A run of strand from one leg's leave point to the gathering knot: angle round the pot at each station along it. */
@@ -47,6 +66,16 @@ function runs(scene: Scene): readonly Run[] {
   })
 }
 
+/** The stations with those between at which the side bends. */
+function bent(path: TautPath, stations: Run['stations']): Run['stations'] {
+  return stations.flatMap(([angle, along], i) => {
+    const next = stations[i + 1]
+    if (!next) return [[angle, along] as const]
+    const between = bendsAlong(path).filter(([at]) => at < along - 1e-9 && at > next[1] + 1e-9).reverse()
+    return [[angle, along] as const, ...between.map(([at]) => [angle + ((next[0] - angle) * (along - at)) / (along - next[1]), at] as const)]
+  })
+}
+
 const isNet = ({ answers }: Scene): boolean => answers['cradle.kind'] === 'net'
 
 /** Strands round the pot from the rim to the gathering knot, those before it or those behind, and the cradle's first knots. */
@@ -54,7 +83,7 @@ export function cradleShapes(scene: Scene, behind: boolean): readonly Shape[] {
   const { pose, view, pencil, cord } = scene
   const pen = { link: 'seat', ink: 'cord', pencil: pencil('make.legs', 'make.strands', 'cord.diameter') } as const
   const shapes = runs(scene).flatMap(({ leg, strands, stations }): readonly Shape[] => {
-    const points = stations.map(([angle, along]) => onStrand(scene, angle, along))
+    const points = bent(pose.path, stations).map(([angle, along]) => onStrand(scene, angle, along))
     const hidden = points.slice(0, -1).reduce((sum, p) => sum + view.depth(p) - view.depth(pose.place([0, 0, 0])), 0) > 0
     if (hidden !== behind) return []
     return [{ ...pen, kind: 'cord', leg, behind, ...bundle(points.slice(0, -1).map(view.front), cord, strandsSeen(strands)) }]

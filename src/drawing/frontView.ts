@@ -9,7 +9,7 @@ import { fringeShapes, gatheredHalf, gatheringShapes } from './gathering'
 import { hookBeforeRing, hookShapes, larksHeads, ringShapes } from './hook'
 import { legEnds, legLabels, legShapes } from './legs'
 import { plantShapes } from './plant'
-import { facing } from './potFrame'
+import { facing, potAside } from './potFrame'
 import { potShapes } from './pot'
 import { sceneOf, standOf, type Stand } from './scene'
 import type { Dimension, Drawing, Shape } from './shape'
@@ -52,7 +52,7 @@ function unhung(stand: Stand): Drawing {
   const shapes = [...plantShapes(stand), ...potShapes(stand), ...tapeShapes(stand)]
   const dimensions = [...tapeDimensions(stand), ...potDimensions(stand)]
   return {
-    ...framed(stand, shapes, dimensions, stand.answers['pot.base'] / -2),
+    ...framed(stand, shapes, dimensions, Math.min(...potAside(stand))),
     anchors: { load: facing(stand, 0, stand.answers['pot.height'] / 2) },
     legs: Array.from({ length: stand.answers['make.legs'] }, () => null),
   }
@@ -61,7 +61,7 @@ function unhung(stand: Stand): Drawing {
 /** `clear`: below the pot nothing but the fringe is drawn, and it hangs left of this. */
 function framed(stand: Stand, shapes: readonly Shape[], dimensions: readonly Dimension[], clear: number): Omit<Drawing, 'anchors' | 'legs'> {
   const laidOut = tapeCaption(stand)
-  const underPot = dimensions.filter((d) => d.path === 'pot.rim').flatMap((d) => [d.from[1], d.to[1], d.number[1]])
+  const underPot = dimensions.filter((d) => d.path === 'pot.rim' || d.path === 'pot.belly').flatMap((d) => [d.from[1], d.to[1], d.number[1]])
   return {
     shapes, dimensions,
     captions: { laidOut },

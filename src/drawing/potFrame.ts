@@ -1,4 +1,5 @@
-import { potCircle } from './pot'
+import type { Level } from '../load/outline'
+import { edgeOf } from './pot'
 import type { Stand } from './scene'
 import type { Point } from './shape'
 
@@ -6,6 +7,11 @@ import type { Point } from './shape'
 export const facing = ({ pose, view }: Stand, aside: number, height: number): Point =>
   view.front(pose.place([aside * Math.cos(view.turn), -aside * Math.sin(view.turn), height]))
 
-/** How far the pot's rim and base reach to the sides, from the front. */
-export const potAside = (stand: Stand): readonly number[] =>
-  [...potCircle(stand, stand.answers['pot.rim'] / 2, stand.answers['pot.height']), ...potCircle(stand, stand.answers['pot.base'] / 2, 0)].map((v) => stand.view.front(v)[0])
+/** The levels of the pot and of what it stands in. */
+const levelsOf = ({ check }: Stand): readonly Level[] => Object.values(check.solved.geometry.outline).flatMap((levels: readonly Level[] | null) => levels ?? [])
+
+/** How far the pot, and what it stands in, reach to the sides, from the front. */
+export const potAside = (stand: Stand): readonly number[] => levelsOf(stand).flatMap((level) => edgeOf(stand, level).map((v) => stand.view.front(v)[0]))
+
+/** How far they reach from the pot's axis at their widest. */
+export const widestHalf = (stand: Stand): number => Math.max(...levelsOf(stand).map(({ round, across, along }) => (round ? across : Math.hypot(across, along))))

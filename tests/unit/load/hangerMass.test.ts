@@ -5,7 +5,7 @@ import { hangerMass } from '../../../src/load/hangerMass'
 import { hangerOf } from '../hanger/hangerOf'
 
 const HANGER: Patch = { 'make.legs': '3', 'make.strands': '4', 'make.totalLength': '110 cm', 'make.build': 'plain', 'make.top': 'bunched', 'cord.linearDensity': '5.5 g/m' }
-const massOf = (patch: Patch) => hangerMass(hangerOf({ ...HANGER, ...patch }).answers)
+const massOf = (patch: Patch) => hangerMass(hangerOf({ ...HANGER, ...patch }).answers).dry
 
 test('plain strands weigh their length', () => {
   const { low, likely, high } = massOf({})
@@ -22,11 +22,46 @@ test('a ring of 5 mm steel, 40 mm wide inside, weighs a bar as long as its middl
   expect(massOf({ 'make.top': 'ring', 'ring.wire': '5 mm', 'ring.inside': '40 mm' }).likely - massOf({}).likely).toBeCloseTo(bar, 12)
 })
 
+test('cords counted and cut weigh their number times their length, whatever the build', () => {
+  const cut: Patch = { 'make.cords': '8', 'make.cutLength': '5.2 m' }
+  expect(massOf(cut).likely).toBeCloseTo(8 * 5.2 * 0.0055, 12)
+  expect(massOf({ ...cut, 'make.build': 'spiral', 'make.strands': '11' }).likely).toBeCloseTo(8 * 5.2 * 0.0055, 12)
+  expect(massOf({ 'make.cords': '8' })).toEqual(massOf({}))
+})
+
+describe('soaked', () => {
+  const inStates = (patch: Patch) => hangerMass(hangerOf({ ...HANGER, ...patch }).answers)
+
+  test('only outdoors, where it rains on the cords: dripping they hold twice their mass at most', () => {
+    const inside = inStates({ 'place.exposure': 'steamy' })
+    expect(inside.flooded).toEqual(inside.dry)
+    const { dry, watered, flooded } = inStates({ 'place.exposure': 'outdoors' })
+    expect(dry).toEqual(inside.dry)
+    expect(flooded.high).toBeCloseTo(3 * dry.high, 12)
+    expect(watered.low).toBe(dry.low)
+    for (const end of ['low', 'likely', 'high'] as const) expect(dry[end] <= watered[end] && watered[end] <= flooded[end]).toBe(true)
+  })
+
+  test('a steel ring takes up nothing', () => {
+    const ring: Patch = { 'make.top': 'ring', 'ring.wire': '5 mm', 'ring.inside': '40 mm', 'place.exposure': 'outdoors' }
+    const [bare, ringed] = [inStates({ 'place.exposure': 'outdoors' }), inStates(ring)]
+    expect(ringed.flooded.high - bare.flooded.high).toBeCloseTo(ringed.dry.high - bare.dry.high, 12)
+  })
+})
+
 describe('mass per metre', () => {
   const perMetre = (patch: Patch) => cordMassPerMetre(hangerOf(patch).answers)
 
   test('weighed comes before measured, and a weighing is no range', () => {
     expect(perMetre({ 'cord.diameter': '7 mm', 'cord.linearDensity': '5.5 g/m' })).toEqual({ low: 0.0055, likely: 0.0055, high: 0.0055 })
+  })
+
+  test('of a piece on the scale is a range: a gram, and a hundredth of its length', () => {
+    const { low, likely, high } = perMetre({ 'cord.weighedMass': '47 g', 'cord.weighedLength': '9.4 m', 'cord.diameter': '7 mm' })
+    expect(likely).toBeCloseTo(0.005, 12)
+    expect(low).toBeCloseTo(0.046 / (9.4 * 1.01), 12)
+    expect(high).toBeCloseTo(0.048 / (9.4 * 0.99), 12)
+    expect(perMetre({ 'cord.weighedMass': '1 g', 'cord.weighedLength': '1 m' }).low).toBe(0)
   })
 
   test('goes with the square of the diameter', () => {

@@ -1,0 +1,8 @@
+import { potOutline, type OutlineAnswers } from '../../../src/load/potOutline'
+import { solidBetween, type Solid } from '../../../src/load/solid'
+
+/** The solid within a pot's outside; measures that its shape does not ask for do not matter. */
+export function solidOf(measures: Partial<OutlineAnswers>): Solid {
+  const answers: OutlineAnswers = { 'pot.shape': 'taperedRound', 'pot.rim': NaN, 'pot.base': NaN, 'pot.height': NaN, 'pot.length': NaN, 'pot.belly': NaN, 'pot.bellyHeight': NaN, ...measures }
+  return solidBetween(potOutline(answers, 0), 0, answers['pot.height'])
+}
