@@ -79,6 +79,15 @@ export type SaveAsOutcome = { readonly ok: true, readonly saved: NamedFile | nul
 /** `name` is null when the user chose none, or when only the user knows what became of it. */
 export type ExportOutcome = { readonly ok: true, readonly name: string | null } | FileFailure
 
+/** `text` is null where nothing was kept yet. */
+export type LoadShelfOutcome = { readonly ok: true, readonly text: string | null } | FileFailure
+
+/** `name` is what the shelf's file is called now; null if there was none. */
+export type SetAsideOutcome = { readonly ok: true, readonly name: string | null } | FileFailure
+
+/** `imported` is null when the user chose no file. */
+export type ImportTextOutcome = { readonly ok: true, readonly imported: { readonly name: string, readonly text: string } | null } | FileFailure
+
 /** A file used before, the latest first in a list. */
 export interface RecentHanger extends NamedFile {
   /** The folder as a person would write it, to be shown only; null where that is not known. */
@@ -96,7 +105,7 @@ export const EXPORT_EXTENSIONS = ['svg', 'json', 'html'] as const
 export type ExportExtension = (typeof EXPORT_EXTENSIONS)[number]
 
 /** What the native menu, or a key, can ask of the page. */
-export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'pdf', 'print', 'undo', 'redo', 'catalogue', 'help'] as const
+export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'pdf', 'print', 'undo', 'redo', 'catalogue', 'shelf', 'help'] as const
 
 export type MenuCommand = (typeof MENU_COMMANDS)[number]
 
@@ -117,6 +126,14 @@ export interface StrandwiseBridge {
   /** Lets the user choose a name, and writes the page there as its print styles show it. */
   savePdf(suggestedName: string): Promise<ExportOutcome>
   exportText(suggestedName: string, extension: ExportExtension, text: string): Promise<ExportOutcome>
+  /** Reads the maker's own shelf. */
+  loadShelf(): Promise<LoadShelfOutcome>
+  /** Writes the maker's own shelf; never over what was not read here before (CHANGED_ON_DISK). */
+  saveShelf(text: string): Promise<SaveOutcome>
+  /** Gives what lies in the shelf's place another name, so that a shelf can be saved and nothing is lost. */
+  setAsideShelf(): Promise<SetAsideOutcome>
+  /** Lets the user choose a shelf file and reads it. */
+  importShelfText(): Promise<ImportTextOutcome>
   /** Whether closing the window now would lose something; if so, the user is asked first. */
   setUnsaved(unsaved: boolean): Promise<void>
   /** The page listens now: files the user opened from outside until now are handed over. */
@@ -139,6 +156,10 @@ export const REQUESTS = {
   saveHangerAs: 'hanger:save-as',
   savePdf: 'page:save-pdf',
   exportText: 'page:export-text',
+  loadShelf: 'shelf:load',
+  saveShelf: 'shelf:save',
+  setAsideShelf: 'shelf:set-aside',
+  importShelfText: 'shelf:import-text',
   setUnsaved: 'window:set-unsaved',
   takeOpened: 'hanger:take-opened',
   closeAfterSave: 'window:close-after-save',

@@ -7,6 +7,7 @@ import { failureOf, fileFailure } from './files/fileProblem'
 import type { HangerFiles } from './files/hangerFiles'
 import { placeOf } from './files/placeOf'
 import type { RecentFiles } from './files/recentFiles'
+import type { ShelfFile } from './files/shelfFile'
 import { writeAtomic } from './files/writeAtomic'
 import type { Inbox } from './inbox'
 
@@ -17,11 +18,13 @@ const EXPORT_BYTES_LIMIT = 32 * 1024 * 1024
 export interface Shell {
   readonly files: HangerFiles
   readonly recent: RecentFiles
+  readonly shelf: ShelfFile
   readonly inbox: Pick<Inbox, 'open'>
   /** The user's home folder. */
   readonly home: string
   readonly closing: () => Pick<Closing, 'setUnsaved' | 'closeAfterSave'>
   readonly chooseHanger: () => Promise<string | null>
+  readonly chooseShelf: () => Promise<string | null>
   readonly chooseTarget: (suggestedName: string, extension: string) => Promise<string | null>
   readonly printPage: () => Promise<Uint8Array>
 }
@@ -36,7 +39,7 @@ export async function openPath({ files, recent }: Pick<Shell, 'files' | 'recent'
 
 /** The answers to all the page can ask. */
 export function createAnswerers(shell: Shell): Answerers {
-  const { files, recent, inbox, home } = shell
+  const { files, recent, shelf, inbox, home } = shell
 
   async function writeExport(suggestedName: string, extension: string, make: () => Promise<Uint8Array>): Promise<ExportOutcome> {
     const path = await shell.chooseTarget(suggestedName, extension)
@@ -80,6 +83,16 @@ export function createAnswerers(shell: Shell): Answerers {
         const bytes = new TextEncoder().encode(text)
         if (bytes.length > EXPORT_BYTES_LIMIT) return fileFailure('TOO_LARGE', `more than ${EXPORT_BYTES_LIMIT} bytes`)
         return writeExport(suggestedName, extension, async () => bytes)
+      },
+    },
+    loadShelf: { takes: [], answer: shelf.load },
+    saveShelf: { takes: [isText], answer: shelf.save },
+    setAsideShelf: { takes: [], answer: shelf.setAside },
+    importShelfText: {
+      takes: [],
+      answer: async () => {
+        const path = await shell.chooseShelf()
+        return path === null ? { ok: true, imported: null } : shelf.read(path)
       },
     },
     setUnsaved: { takes: [isFlag], answer: (unsaved) => { shell.closing().setUnsaved(unsaved) } },

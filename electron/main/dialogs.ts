@@ -15,11 +15,11 @@ const KINDS: Readonly<Record<string, string>> = {
 
 const filterFor = (extension: string): Electron.FileFilter => ({ name: KINDS[extension] ?? extension, extensions: [extension] })
 
-/** Path of the hanger file the user chooses, or null. */
-export async function chooseHanger(window: BrowserWindow): Promise<string | null> {
+/** Path of the file the user chooses, those of the ending first; or null. */
+export async function chooseFile(window: BrowserWindow, extension: string): Promise<string | null> {
   const { canceled, filePaths } = await dialog.showOpenDialog(window, {
     properties: ['openFile'],
-    filters: [filterFor(HANGER_EXTENSION), { name: 'All files', extensions: ['*'] }],
+    filters: [filterFor(extension), { name: 'All files', extensions: ['*'] }],
   })
   return canceled ? null : filePaths[0] ?? null
 }

@@ -1,12 +1,13 @@
 import { homedir } from 'node:os'
 import { join } from 'node:path'
 import { app, ipcMain, Menu, protocol, session } from 'electron'
-import { EVENTS } from '../contract'
+import { EVENTS, HANGER_EXTENSION } from '../contract'
 import { createAnswerers, openPath } from './answerers'
 import { answerRequests } from './answerRequests'
-import { chooseHanger, chooseTarget } from './dialogs'
+import { chooseFile, chooseTarget } from './dialogs'
 import { createHangerFiles } from './files/hangerFiles'
 import { createRecentFiles } from './files/recentFiles'
+import { createShelfFile } from './files/shelfFile'
 import { createInbox, hangerFilesIn } from './inbox'
 import { createMainWindow } from './mainWindow'
 import { menuTemplate } from './menu'
@@ -58,10 +59,12 @@ function run(): void {
     answerRequests(ipcMain, (asker) => isOwnPage(asker, main.contents()), createAnswerers({
       files,
       recent,
+      shelf: createShelfFile(stateFile('shelf.json')),
       inbox,
       home: homedir(),
       closing: main.closing,
-      chooseHanger: () => chooseHanger(main.window()),
+      chooseHanger: () => chooseFile(main.window(), HANGER_EXTENSION),
+      chooseShelf: () => chooseFile(main.window(), 'json'),
       chooseTarget: (suggestedName, extension) => chooseTarget(main.window(), suggestedName, extension),
       printPage: () => main.window().webContents.printToPDF({
         pageSize: pageSizeFor(app.getLocaleCountryCode()),

@@ -39,6 +39,7 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
   ]
   const view: Item[] = [
     command('catalogue', 'Catalogue', 'CmdOrCtrl+K'),
+    command('shelf', 'Shelf', 'CmdOrCtrl+Shift+L'),
     divider,
     { role: 'resetZoom' },
     { role: 'zoomIn' },

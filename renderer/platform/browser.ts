@@ -6,6 +6,7 @@ import { canPickTarget, pickFile, pickTarget } from './browser/pick'
 import { printPage } from './browser/printPage'
 import { readHanger } from './browser/readHanger'
 import { recentTexts, rememberText } from './browser/recentTexts'
+import { createShelfStorage } from './browser/shelfStorage'
 import { download, writeThrough } from './browser/write'
 import type { Platform } from './platform'
 
@@ -21,6 +22,9 @@ const newToken = (): FileToken => Array.from(crypto.getRandomValues(new Uint32Ar
 
 const isTooLarge = (text: string): boolean => new TextEncoder().encode(text).length > BYTES_LIMIT
 
+/** Throws where the browser keeps nothing for this page. */
+const storageOf = (): Storage => localStorage
+
 const keepPage = (event: BeforeUnloadEvent): void => { event.preventDefault() }
 
 const nothing = (): void => undefined
@@ -31,7 +35,7 @@ export function browserPlatform(): Platform {
 
   function know(token: FileToken, file: KnownFile): NamedFile {
     known.set(token, file)
-    rememberText(localStorage, { token, name: file.name, text: file.text })
+    rememberText(storageOf, { token, name: file.name, text: file.text })
     return { token, name: file.name }
   }
 
@@ -69,7 +73,7 @@ export function browserPlatform(): Platform {
   return {
     openHanger: async () => {
       try {
-        const picked = await pickFile()
+        const picked = await pickFile(EXTENSION)
         return picked ? await read(newToken(), picked.file, picked.handle) : { ok: true, hanger: null }
       } catch (error) {
         return failureOf(error)
@@ -82,11 +86,11 @@ export function browserPlatform(): Platform {
       } catch (error) {
         return failureOf(error)
       }
-      const kept = recentTexts(localStorage).find((recent) => recent.token === token)
+      const kept = recentTexts(storageOf).find((recent) => recent.token === token)
       if (!kept) return fileFailure('NOT_FOUND', 'the browser keeps it no more')
       return { ok: true, hanger: { ...know(token, { name: kept.name, handle: null, text: kept.text }), text: kept.text } }
     },
-    recent: async () => recentTexts(localStorage).map(({ token, name }) => ({ token, name, place: null })),
+    recent: async () => recentTexts(storageOf).map(({ token, name }) => ({ token, name, place: null })),
     saveHanger: async (token, text, { overwrite }) => {
       const file = find(token)
       try {
@@ -123,6 +127,17 @@ export function browserPlatform(): Platform {
         if (!handle) return { ok: true, name: null }
         await writeThrough(handle, text)
         return { ok: true, name: handle.name }
+      } catch (error) {
+        return failureOf(error)
+      }
+    },
+    ...createShelfStorage(storageOf),
+    importShelfText: async () => {
+      try {
+        const picked = await pickFile('json')
+        if (!picked) return { ok: true, imported: null }
+        const outcome = await readHanger(picked.file)
+        return outcome.ok ? { ok: true, imported: { name: picked.file.name, text: outcome.text } } : outcome
       } catch (error) {
         return failureOf(error)
       }

@@ -1,5 +1,6 @@
 import type {
-  ExportExtension, ExportOutcome, FileToken, MenuCommand, OpenOutcome, RecentHanger, SaveAsOutcome, SaveOptions, SaveOutcome, Unsubscribe,
+  ExportExtension, ExportOutcome, FileToken, ImportTextOutcome, LoadShelfOutcome, MenuCommand, OpenOutcome, RecentHanger, SaveAsOutcome, SaveOptions,
+  SaveOutcome, SetAsideOutcome, Unsubscribe,
 } from '../../electron/contract'
 
 /**
@@ -22,6 +23,14 @@ export interface Platform {
   /** The page, as its print styles show it, as a PDF file; `name` is null if none was chosen or if the browser's print dialog took over. */
   savePdf(suggestedName: string): Promise<ExportOutcome>
   exportText(suggestedName: string, extension: ExportExtension, text: string): Promise<ExportOutcome>
+  /** The maker's own shelf as it was kept last; `text` is null if it never was. */
+  loadShelf(): Promise<LoadShelfOutcome>
+  /** Keeps the shelf; never over what was not read or written here before (CHANGED_ON_DISK). */
+  saveShelf(text: string): Promise<SaveOutcome>
+  /** Moves what lies in the shelf's place out of the way, under the name answered. */
+  setAsideShelf(): Promise<SetAsideOutcome>
+  /** Lets the user choose a shelf file and reads it; `imported` is null if none was chosen. */
+  importShelfText(): Promise<ImportTextOutcome>
   /** Whether closing now would lose something; if so, the user is asked first. */
   setUnsaved(unsaved: boolean): void
   /** Commands of the menu or, where there is none, of its keys. */

@@ -1,6 +1,7 @@
 import { answerDocument, type Answer } from '../advice/answer'
 import { hangerFileSchema } from '../hanger/schema'
 import { parseDocument } from '../hanger/parse'
+import { shelfFileSchema } from '../shelf/shelfSchema'
 import type { HangerDocument } from '../hanger/document'
 import type { InputProblem } from '../hanger/problem'
 import { problemText } from '../words/problems'
@@ -20,7 +21,7 @@ export type ReadFile = (file: string) => { readonly ok: true; readonly text: str
 export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
   check FILE… [--json]       check hanger files; --json gives one line of JSON for each
   sling FILE                 solve one sling (JSON) and print its answer
-  schema [hanger|check]      print the JSON Schema of the hanger file or of check --json
+  schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; shelf, the file
   catalogue [WORD] [--json]  list the catalogue's values, or those found under a word, with basis and source
 `
 
@@ -68,11 +69,14 @@ export function slingCommand(args: readonly string[], readFile: ReadFile): Outpu
   return { out: `${JSON.stringify(slingJson(result))}\n`, err: '', exit }
 }
 
-/** `schema [hanger|check]`. */
+const SCHEMAS: Readonly<Record<string, () => object>> = { hanger: hangerFileSchema, check: checkSchema, shelf: shelfFileSchema }
+
+/** `schema [hanger|check|shelf]`. */
 export function schemaCommand(args: readonly string[]): Output {
   const [what = 'hanger', ...rest] = args
-  if (rest.length > 0 || (what !== 'hanger' && what !== 'check')) return { out: '', err: `schema knows hanger and check, not ${args.join(' ')}.\n`, exit: 2 }
-  return { out: `${JSON.stringify(what === 'check' ? checkSchema() : hangerFileSchema(), null, 2)}\n`, err: '', exit: 0 }
+  const schema = Object.hasOwn(SCHEMAS, what) ? SCHEMAS[what] : undefined
+  if (rest.length > 0 || schema === undefined) return { out: '', err: `schema knows hanger, check and shelf, not ${args.join(' ')}.\n`, exit: 2 }
+  return { out: `${JSON.stringify(schema(), null, 2)}\n`, err: '', exit: 0 }
 }
 
 /** The whole command line: a verb and its arguments. */

@@ -1,12 +1,11 @@
 import type { HangerDocument } from '../hanger/document'
-import type { FieldPath } from '../hanger/fields'
 import type { ShelfEntry } from './shelf'
 import { hasPullTests, SHELF_PATHS, type ShelfKind } from './shelfKinds'
 
 const isOf = (kind: ShelfKind, path: string): boolean => (SHELF_PATHS[kind] as readonly string[]).includes(path)
 
 const picked = (typed: HangerDocument['typed'], keep: (path: string) => boolean): HangerDocument['typed'] =>
-  Object.fromEntries(Object.entries(typed).filter(([path]) => keep(path))) as Partial<Record<FieldPath, string>>
+  Object.fromEntries(Object.entries(typed).filter(([path]) => keep(path)))
 
 /**
  * A hanger's cord, pot, mix, hook or ring as an entry for the shelf: what was typed, nothing assumed.

@@ -8,7 +8,7 @@ import { isRecord, shown } from './json'
 import type { EntryProblem } from './problem'
 import type { ShelfEntry } from './shelf'
 import { hasPullTests, isShelfKind, SHELF_PATHS, type ShelfKind } from './shelfKinds'
-import { entrySchema } from './shelfSchema'
+import { ENTRY_SCHEMAS } from './shelfSchema'
 
 export type ReadEntry =
   | { readonly ok: true; readonly entry: ShelfEntry }
@@ -27,7 +27,7 @@ export function readEntry(json: unknown): ReadEntry {
   if (faults.length > 0) return { ok: false, kind, name, why: faults }
   const entry: ShelfEntry = {
     kind,
-    name: textOf(own(json, 'name')),
+    name: textOf(own(json, 'name')).trim(),
     date: textOf(own(json, 'date')),
     note: textOf(own(json, 'note')),
     typed: typedTexts(json, kind),
@@ -39,7 +39,7 @@ export function readEntry(json: unknown): ReadEntry {
 }
 
 function shapeProblems(json: Record<string, unknown>, kind: ShelfKind): readonly EntryProblem[] {
-  const shape = entrySchema(kind).safeParse(json)
+  const shape = ENTRY_SCHEMAS[kind].safeParse(json)
   if (shape.success) return []
   return shape.error.issues.map(({ path }): EntryProblem => {
     const found = shown(path.reduce<unknown>((at, key) => (Array.isArray(at) || isRecord(at) ? (at as Record<PropertyKey, unknown>)[key] : null), json))

@@ -3,7 +3,7 @@ import { isRecord, shown } from './json'
 import type { RefusedEntry, ShelfFileProblem } from './problem'
 import { readEntry } from './readEntry'
 import { EMPTY_SHELF, type Shelf, type ShelfEntry } from './shelf'
-import { addEntry } from './shelfChanges'
+import { clash, nameKey } from './shelfChanges'
 import { SHELF_FORMAT, SHELF_VERSION } from './shelfSchema'
 
 export type ImportOutcome =
@@ -47,7 +47,7 @@ export function importShelf(shelf: Shelf, text: string): ImportOutcome {
   const parsed = parseFile(text)
   if (!parsed.ok) return parsed
   const unknown = Object.entries(parsed.file).filter(([key]) => !KNOWN_TOP.has(key))
-  let now: Shelf = { ...shelf, extra: { ...Object.fromEntries(unknown), ...shelf.extra } }
+  const byName = new Map(shelf.entries.map((entry) => [nameKey(entry), entry]))
   const added: ShelfEntry[] = []
   const skipped: ShelfEntry[] = []
   const refused: RefusedEntry[] = []
@@ -57,13 +57,16 @@ export function importShelf(shelf: Shelf, text: string): ImportOutcome {
       refused.push({ position: i + 1, kind: read.kind, name: read.name, why: read.why })
       return
     }
-    const outcome = addEntry(now, read.entry)
-    if (outcome.ok) {
-      now = outcome.shelf
-      added.push(read.entry)
-    } else if (outcome.problems.some(({ code }) => code === 'SAME_THERE')) skipped.push(read.entry)
-    else refused.push({ position: i + 1, kind: read.entry.kind, name: read.entry.name.trim(), why: outcome.problems })
+    const { entry } = read
+    const there = byName.get(nameKey(entry))
+    const problem = there === undefined ? null : clash(there, entry)
+    if (problem === null) {
+      byName.set(nameKey(entry), entry)
+      added.push(entry)
+    } else if (problem.code === 'SAME_THERE') skipped.push(entry)
+    else refused.push({ position: i + 1, kind: entry.kind, name: entry.name, why: [problem] })
   })
+  const now = { entries: [...shelf.entries, ...added], extra: { ...Object.fromEntries(unknown), ...shelf.extra } }
   return { ok: true, shelf: now, added, skipped, refused }
 }
 

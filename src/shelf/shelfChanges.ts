@@ -8,21 +8,27 @@ export type ShelfOutcome =
   | { readonly ok: true; readonly shelf: Shelf }
   | { readonly ok: false; readonly problems: readonly EntryProblem[] }
 
-/** Names that a person would take for the same: capitals and blanks do not count. */
-const comparable = (name: string): string => name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase()
+/** The same for names that a person would take for the same thing's: capitals and blanks do not count. */
+export const nameKey = ({ kind, name }: Pick<ShelfEntry, 'kind' | 'name'>): string => `${kind} ${name.normalize('NFC').trim().replace(/\s+/g, ' ').toLowerCase()}`
 
-const found = (shelf: Shelf, kind: ShelfKind, name: string): ShelfEntry | undefined =>
-  shelf.entries.find((entry) => entry.kind === kind && comparable(entry.name) === comparable(name))
+function found(shelf: Shelf, kind: ShelfKind, name: string): ShelfEntry | undefined {
+  const key = nameKey({ kind, name })
+  return shelf.entries.find((entry) => entry.kind === kind && nameKey(entry) === key)
+}
 
 const contentOf = (entry: ShelfEntry): string => JSON.stringify(entryJson({ ...entry, name: '' }))
+
+/** What keeps an entry away from one that has its name. */
+export const clash = (there: ShelfEntry, entry: ShelfEntry): EntryProblem =>
+  ({ code: contentOf(there) === contentOf(entry) ? 'SAME_THERE' : 'NAME_TAKEN', kind: there.kind, name: there.name })
 
 /** The shelf with one more entry at its end; nothing that is there is replaced (NAME_TAKEN, SAME_THERE, and what checkEntry finds). */
 export function addEntry(shelf: Shelf, entry: ShelfEntry): ShelfOutcome {
   const problems = checkEntry(entry)
   if (problems.length > 0) return { ok: false, problems }
   const other = found(shelf, entry.kind, entry.name)
-  if (other === undefined) return { ok: true, shelf: { ...shelf, entries: [...shelf.entries, { ...entry, name: entry.name.trim() }] } }
-  return { ok: false, problems: [{ code: contentOf(other) === contentOf(entry) ? 'SAME_THERE' : 'NAME_TAKEN', kind: entry.kind, name: other.name }] }
+  if (other !== undefined) return { ok: false, problems: [clash(other, entry)] }
+  return { ok: true, shelf: { ...shelf, entries: [...shelf.entries, { ...entry, name: entry.name.trim() }] } }
 }
 
 /** The shelf with one entry under another name. Throws RangeError where there is no such entry. */

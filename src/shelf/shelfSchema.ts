@@ -13,14 +13,17 @@ const anyTexts = (keys: readonly string[]): z.ZodType => z.looseObject(Object.fr
 
 const keysOf = (kind: ShelfKind): readonly string[] => SHELF_PATHS[kind].map((path) => splitPath(path)[1])
 
-/** An entry as text, once its kind is known: what is in it, not what it means. Unknown keys are let through. */
-export const entrySchema = (kind: ShelfKind): z.ZodType => z.looseObject({
+const entrySchema = (kind: ShelfKind): z.ZodType => z.looseObject({
   name: z.string().optional(),
   date: z.string().optional(),
   note: z.string().optional(),
   [kind]: anyTexts(keysOf(kind)).optional(),
   ...(hasPullTests(kind) ? { pullTests: z.array(anyTexts(PULL_TEST_COLUMNS)).optional() } : {}),
 })
+
+/** An entry as text, once its kind is known: what is in it, not what it means. Unknown keys are let through. */
+export const ENTRY_SCHEMAS: Readonly<Record<ShelfKind, z.ZodType>> =
+  { cord: entrySchema('cord'), pot: entrySchema('pot'), mix: entrySchema('mix'), hook: entrySchema('hook'), ring: entrySchema('ring') }
 
 /** As much as is needed here of a JSON Schema of an object. */
 interface ObjectSchema {

@@ -7,6 +7,7 @@ const KEYS: Readonly<Record<string, MenuCommand>> = {
   'p': 'print',
   'shift+p': 'pdf',
   'k': 'catalogue',
+  'shift+l': 'shelf',
   'z': 'undo',
   'y': 'redo',
   'shift+z': 'redo',

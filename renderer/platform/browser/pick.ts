@@ -1,4 +1,4 @@
-import { EXTENSION, FILE_KINDS, fileName, type FileExtension } from './fileKind'
+import { FILE_KINDS, fileName, type FileExtension } from './fileKind'
 
 interface PickerOptions {
   readonly suggestedName?: string
@@ -33,10 +33,10 @@ async function nullIfDismissed<Value>(picking: Promise<Value>): Promise<Value | 
   }
 }
 
-function pickByInput(): Promise<PickedFile | null> {
+function pickByInput(extension: FileExtension): Promise<PickedFile | null> {
   const input = document.createElement('input')
   input.type = 'file'
-  input.accept = `.${EXTENSION},.json,application/json`
+  input.accept = `.${extension},.json,application/json`
   return new Promise((resolve) => {
     input.addEventListener('change', () => {
       const file = input.files?.[0]
@@ -47,11 +47,11 @@ function pickByInput(): Promise<PickedFile | null> {
   })
 }
 
-/** Lets the user choose a hanger file; null if none was chosen. To be called while a click or key is handled. */
-export async function pickFile(): Promise<PickedFile | null> {
+/** Lets the user choose a file of the ending; null if none was chosen. To be called while a click or key is handled. */
+export async function pickFile(extension: FileExtension): Promise<PickedFile | null> {
   const { showOpenFilePicker } = pickers()
-  if (!showOpenFilePicker) return pickByInput()
-  const handles = await nullIfDismissed(showOpenFilePicker.call(window, optionsFor(EXTENSION)))
+  if (!showOpenFilePicker) return pickByInput(extension)
+  const handles = await nullIfDismissed(showOpenFilePicker.call(window, optionsFor(extension)))
   const handle = handles?.[0]
   return handle ? { file: await handle.getFile(), handle } : null
 }

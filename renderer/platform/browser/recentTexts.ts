@@ -14,10 +14,14 @@ const isRecentText = (value: unknown): value is RecentText =>
   typeof value === 'object' && value !== null
   && ['token', 'name', 'text'].every((key) => typeof (value as Record<string, unknown>)[key] === 'string')
 
-/** The latest first; none where the browser keeps nothing. */
-export function recentTexts(storage: Storage): readonly RecentText[] {
+/**
+ * The latest first; none where the browser keeps nothing.
+ *
+ * @param storageOf may throw, where the browser keeps nothing for anyone
+ */
+export function recentTexts(storageOf: () => Storage): readonly RecentText[] {
   try {
-    const stored: unknown = JSON.parse(storage.getItem(KEY) ?? '[]')
+    const stored: unknown = JSON.parse(storageOf().getItem(KEY) ?? '[]')
     return Array.isArray(stored) ? stored.filter(isRecentText).slice(0, LIMIT) : []
   } catch {
     return []
@@ -25,11 +29,11 @@ export function recentTexts(storage: Storage): readonly RecentText[] {
 }
 
 /** Puts a hanger first, in place of an earlier one of its name; the oldest give way where room is short. */
-export function rememberText(storage: Storage, latest: RecentText): void {
-  const others = recentTexts(storage).filter(({ name }) => name !== latest.name)
+export function rememberText(storageOf: () => Storage, latest: RecentText): void {
+  const others = recentTexts(storageOf).filter(({ name }) => name !== latest.name)
   for (let texts = [latest, ...others].slice(0, LIMIT); texts.length > 0; texts = texts.slice(0, -1)) {
     try {
-      storage.setItem(KEY, JSON.stringify(texts))
+      storageOf().setItem(KEY, JSON.stringify(texts))
       return
     } catch {
       // Too much: once more with one less.

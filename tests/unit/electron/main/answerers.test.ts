@@ -3,6 +3,7 @@ import { beforeEach, expect, test, vi } from 'vitest'
 import { createAnswerers, openPath, type Shell } from '../../../../electron/main/answerers'
 import { createHangerFiles } from '../../../../electron/main/files/hangerFiles'
 import { createRecentFiles } from '../../../../electron/main/files/recentFiles'
+import { createShelfFile } from '../../../../electron/main/files/shelfFile'
 import { temporaryFolder } from './temporaryFolder'
 
 const folder = temporaryFolder()
@@ -15,10 +16,12 @@ beforeEach(() => {
   shell = {
     files: createHangerFiles(),
     recent: createRecentFiles(folder.file('recent.json')),
+    shelf: createShelfFile(folder.file('memory/shelf.json')),
     inbox: { open: vi.fn() },
     home: folder.path,
     closing: () => ({ setUnsaved: vi.fn(), closeAfterSave: vi.fn() }),
     chooseHanger: async () => chosen,
+    chooseShelf: async () => chosen,
     chooseTarget: vi.fn(async () => chosen),
     printPage: async () => printed,
   }
@@ -30,6 +33,7 @@ test('a dialog that is dismissed is no failure', async () => {
   expect(await answers.saveHangerAs.answer('Fern', '{}')).toEqual({ ok: true, saved: null })
   expect(await answers.savePdf.answer('Fern')).toEqual({ ok: true, name: null })
   expect(await answers.exportText.answer('Fern', 'svg', '<svg/>')).toEqual({ ok: true, name: null })
+  expect(await answers.importShelfText.answer()).toEqual({ ok: true, imported: null })
 })
 
 test('what was opened or saved is recent, what could not be is not', async () => {

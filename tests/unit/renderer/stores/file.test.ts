@@ -42,6 +42,10 @@ function shell() {
     },
     savePdf: async () => ({ ok: true, name: 'fern.pdf' }),
     exportText: async () => ({ ok: true, name: null }),
+    loadShelf: async () => ({ ok: true, text: null }),
+    saveShelf: async () => ({ ok: true }),
+    setAsideShelf: async () => ({ ok: true, name: null }),
+    importShelfText: async () => ({ ok: true, imported: null }),
     setUnsaved: (unsaved) => { state.unsaved.push(unsaved) },
     onMenu: () => stop,
     onOpened: (listener) => {
