@@ -17,7 +17,7 @@ export interface Solid {
 /**
  * Volume and centroid between two heights, by Simpson's rule piece by piece: exact, for area and
  * first moment are at most cubic in height. Half way up where there is no volume.
- * @example solidBetween([{ from: 0, to: 3, at: (z) => roundSection(2 + z) }], 0, 3).volume // 122.52
+ * @example solidBetween([{ from: 0, to: 3, at: (z) => ({ round: true, across: 2 + z, along: 2 + z }) }], 0, 3).volume // 122.52
  */
 export function solidBetween(pieces: readonly Piece[], from: number, to: number): Solid {
   let volume = 0

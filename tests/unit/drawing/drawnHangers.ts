@@ -9,6 +9,12 @@ const PATCHES: readonly (readonly [string, Patch])[] = [
   ['seven alternating legs by their length, plasterboard', { ...ORDINARY, 'make.legs': '7', 'make.build': 'alternating', 'make.legLength': '52 cm', 'place.substrate': 'plasterboard' }],
   ['cradle under the base, flooded', { ...ORDINARY, 'cradle.first': '3 cm', 'pot.drainage': 'none', 'weighed.state': 'watered' }],
   ['base wider than rim, no plant, no fringe', { ...ORDINARY, 'pot.rim': '15 cm', 'pot.base': '19 cm', 'plant.height': '0 mm', 'make.fringe': '0 mm' }],
+  ['a cylinder in a saucer', { ...ORDINARY, 'pot.shape': 'cylinder', 'pot.rim': '17 cm', 'saucer.width': '21 cm', 'layer.depth': '3 cm' }],
+  ['a bowl, open cradle', { ...ORDINARY, 'pot.shape': 'bowl', 'pot.rim': '25 cm', 'pot.base': '10 cm', 'pot.height': '13 cm', 'cradle.kind': 'open' }],
+  ['a belly, dressed with gravel', { ...ORDINARY, 'pot.shape': 'bellied', 'pot.rim': '14 cm', 'pot.base': '11 cm', 'pot.belly': '21 cm', 'pot.bellyHeight': '9 cm', 'topping.depth': '2 cm' }],
+  ['a square pot', { ...ORDINARY, 'pot.shape': 'square', 'pot.rim': '16 cm', 'pot.base': '12 cm' }],
+  ['a trough, three legs', { ...ORDINARY, 'pot.shape': 'trough', 'pot.rim': '14 cm', 'pot.base': '12 cm', 'pot.length': '32 cm', 'make.legs': '3', 'make.totalLength': '150 cm' }],
+  ['a cover pot, flooded', { ...ORDINARY, 'cover.inside': '24 cm', 'cover.height': '17 cm', 'make.totalLength': '120 cm' }],
   ['nothing said', {}],
   ['legs too short', { ...ORDINARY, 'make.totalLength': '55 cm' }],
 ]
