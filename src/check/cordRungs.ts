@@ -20,9 +20,9 @@ export const RUNG_GAPS = [
 ] as const
 export type RungGap = (typeof RUNG_GAPS)[number]
 
-/** Breaking force of one new strand by one way, N, or why not; findings stand either way. */
+/** Breaking force of one new strand by one way, N, or why not; findings stand either way. `size`: the diameter it is the strength of, m, where that is not the measured one. */
 export type Rung =
-  | { readonly ok: true; readonly capacity: Capacity; readonly grade: Grade; readonly tests: PullTestSet | null; readonly findings: readonly Finding[]; readonly terms: readonly Term[] }
+  | { readonly ok: true; readonly capacity: Capacity; readonly grade: Grade; readonly tests: PullTestSet | null; readonly size: number | null; readonly findings: readonly Finding[]; readonly terms: readonly Term[] }
   | { readonly ok: false; readonly gap: RungGap; readonly findings: readonly Finding[] }
 
 /** What the ways are tried on: the answers, the log, and how the strand was to be pulled and whether it is wet. */
@@ -35,7 +35,7 @@ export interface CordQuestion {
 
 const newton = (value: number, basis: Basis, source: string): Capacity => ({ value, unit: 'N', basis, source })
 const gap = (code: RungGap): Rung => ({ ok: false, gap: code, findings: [] })
-const known = (capacity: Capacity, grade: Grade, findings: readonly Finding[], terms: readonly Term[]): Rung => ({ ok: true, capacity, grade, tests: null, findings, terms })
+const known = (capacity: Capacity, grade: Grade, findings: readonly Finding[], terms: readonly Term[]): Extract<Rung, { ok: true }> => ({ ok: true, capacity, grade, tests: null, size: null, findings, terms })
 
 function byPullTests({ summary, how, wet }: CordQuestion): Rung {
   const tests = choosePullTests(summary, how, wet)
@@ -48,6 +48,7 @@ function byPullTests({ summary, how, wet }: CordQuestion): Rung {
     capacity: newton(force, 'your own', `pull tests, ${tests.how === 'tied' ? 'as tied' : 'straight'}, ${tests.state}: what 19 of 20 strands bear`),
     grade: 'tested',
     tests,
+    size: null,
     findings: testFindings(tests),
     terms: [
       entering('pullTests', 'n_t', n, '1', 'your own', 'pull tests that count'),
@@ -104,7 +105,8 @@ function byRopeTable({ answers }: CordQuestion): Rung {
     return { ok: false, gap: 'lighterThanTable', findings: [{ code: 'CORD_LIGHTER_THAN_TABLE', perMetre: weighed.perMetre.likely, least }] }
   }
   const { value, basis, source } = row.breaking
-  return known(newton(value, basis, source), 'table', diameter > Math.max(last.diameter, last.inchDiameter) + 1e-9 ? [outside] : [], [measured(diameter), fromCatalogue('capacity', 'R', row.breaking)])
+  const beyond = diameter > Math.max(last.diameter, last.inchDiameter) + 1e-9
+  return { ...known(newton(value, basis, source), 'table', beyond ? [outside] : [], [measured(diameter), fromCatalogue('capacity', 'R', row.breaking)]), size: Math.min(diameter, row.diameter) }
 }
 
 /** The tenacity counted for a cord of this make; null where no figure was found. */

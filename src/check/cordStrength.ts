@@ -14,8 +14,12 @@ import { pullTestSummary, type PullTestSet, type PullTestSummary } from './pullT
 export interface CordStrength {
   readonly capacity: Capacity | null
   readonly grade: Grade
-  /** The pull tests it rests on: as tied they hold the knots' share already, soaked that of the wet; null where it rests on none. */
+  /** The pull tests it rests on; null where it rests on none. */
   readonly tests: PullTestSet | null
+  /** Whether it is that of a strand pulled as tied, which holds the knots’ share already. */
+  readonly tied: boolean
+  /** The diameter it is the strength of, m, where that is not the measured one: that of the rope’s size in its table. */
+  readonly size: number | null
   readonly findings: readonly Finding[]
   readonly terms: readonly Term[]
 }
@@ -34,9 +38,9 @@ function firstOpen(question: CordQuestion): CordStrength {
   for (const code of RUNGS) {
     const rung = CORD_RUNGS[code](question)
     findings.push(...rung.findings)
-    if (rung.ok) return { ...rung, findings }
+    if (rung.ok) return { capacity: rung.capacity, grade: rung.grade, tests: rung.tests, tied: rung.tests?.how === 'tied', size: rung.size, findings, terms: rung.terms }
   }
-  return { capacity: null, grade: 'diameter', tests: null, findings: [...findings, { code: 'CORD_UNKNOWN' }], terms: [] }
+  return { capacity: null, grade: 'diameter', tests: null, tied: false, size: null, findings: [...findings, { code: 'CORD_UNKNOWN' }], terms: [] }
 }
 
 /**
@@ -73,9 +77,6 @@ function likelyBreak(answers: Answers, straight: CordStrength): Newtons | null {
 
 /** The strength in a case that leaves the cord dry, or wet. */
 export const inCase = (strengths: CordStrengths['leg'], loadCase: { readonly wet: boolean }): CordStrength => strengths[loadCase.wet ? 'wet' : 'dry']
-
-/** Whether a strength is that of a strand pulled as tied, which holds the knots’ share already. */
-export const isTied = (cord: CordStrength): boolean => cord.tests?.how === 'tied'
 
 /** The factors that still apply to a strength: tests of soaked strands hold the wet already. */
 export const stillApplying = (cord: CordStrength, factors: readonly Factor[]): readonly Factor[] =>

@@ -1,6 +1,6 @@
 import type { Value } from '../catalogue/basis'
 import type { Hanger } from '../hanger/hanger'
-import { cordStrengths, isTied } from './cordStrength'
+import { cordStrengths } from './cordStrength'
 import type { Part } from './linkResult'
 import { carryingStrands, joinUnknown, legSections, weakestSection, wrapSection } from './sections'
 
@@ -20,10 +20,10 @@ export interface SectionRow {
 /** All sections of a leg from ring to gathering knot, the turn into the wraps last, with the weakest marked; for a dry strand. */
 export function legSectionTable(hanger: Hanger): readonly SectionRow[] {
   const { answers } = hanger
-  const tied = isTied(cordStrengths(hanger).leg.dry)
-  const known = [...legSections(answers, 0, tied), wrapSection(answers, tied)]
+  const cord = cordStrengths(hanger).leg.dry
+  const known = [...legSections(answers, 0, cord), wrapSection(answers, cord.tied)]
   const weakest = weakestSection(known)
   const rows = known.map((s): SectionRow => ({ ...s, weakest: s === weakest }))
   const glued: SectionRow = { part: 'gluedStrands', strands: carryingStrands(answers), efficiency: null, effective: null, weakest: false }
-  return joinUnknown(answers, tied) ? [...rows.slice(0, 2), glued, ...rows.slice(2)] : rows
+  return joinUnknown(answers, cord.tied) ? [...rows.slice(0, 2), glued, ...rows.slice(2)] : rows
 }

@@ -1,5 +1,5 @@
 import { TIPS_ABOVE } from '../catalogue/seat'
-import { inCase, isTied, stillApplying } from './cordStrength'
+import { inCase, stillApplying } from './cordStrength'
 import type { Outcome } from './finding'
 import { legSections, weakestSection } from './sections'
 import type { CaseSling, Solved } from './solved'
@@ -31,7 +31,7 @@ function allowedInAccident(solved: Solved, code: 'strandParted' | 'legParted' | 
   const cord = inCase(solved.cord.leg, loadCase)
   if (cord.capacity === null) return null
   const factors = stillApplying(cord, cordFactors(answers, loadCase, false).factors)
-  return factors.reduce((product, f) => product * f.value, cord.capacity.value * weakestSection(legSections(answers, parted, isTied(cord))).effective)
+  return factors.reduce((product, f) => product * f.value, cord.capacity.value * weakestSection(legSections(answers, parted, cord)).effective)
 }
 
 function legGone(solved: Solved, after: CaseSling, sudden: CaseSling): Outcome {
@@ -47,7 +47,7 @@ function legGone(solved: Solved, after: CaseSling, sudden: CaseSling): Outcome {
 
 /** Where the rest of the leg cannot carry its share, the strand takes the leg with it. */
 function strandGone(solved: Solved, intact: CaseSling, legGoes: Outcome): Outcome {
-  const left = weakestSection(legSections(solved.hanger.answers, 1, isTied(inCase(solved.cord.leg, solved.loads.strandParted.case)))).effective
+  const left = weakestSection(legSections(solved.hanger.answers, 1, inCase(solved.cord.leg, solved.loads.strandParted.case))).effective
   const allowed = allowedInAccident(solved, 'strandParted', 1)
   if (left === 0) return legGoes
   if (intact.tension === null || allowed === null) return 'unknown'

@@ -2,6 +2,7 @@ import type { Value } from '../catalogue/basis'
 import { MASS_BY_DIAMETER, THICKEST_DIAMETER } from '../catalogue/cords'
 import { BEND, FILLER_IN_KNOTS, FILLER_SHARE, LARKS_HEAD, PLAIN_STRAND, SHARP_EDGE, SPLICED_STRAND, TIED_STRAND, TURN_INTO_WRAPS } from '../catalogue/knots'
 import type { Answers } from '../hanger/fields'
+import type { CordStrength } from './cordStrength'
 import { cordWeighing } from './cordWeighing'
 import type { Part } from './linkResult'
 
@@ -47,15 +48,16 @@ const RUN_PARTS = { plain: 'plainStrands', sinnet: 'fillers', alternating: 'alte
 /**
  * The sections of a leg above the pot's base whose strength is known; its effective strands are the least
  * of them (factors that never meet in one section are never multiplied). `parted` strands are taken as
- * gone in each. `tied`: the strength is that of a strand pulled as tied, so that only unequal sharing is
- * left, and the pot's edge, over which no such strand was pulled.
+ * gone in each. Where the strength is that of a strand pulled as tied, only unequal sharing is left, and
+ * the pot's edge, over which no such strand was pulled.
  */
-export function legSections(answers: Answers, parted: number, tied: boolean): readonly Section[] {
+export function legSections(answers: Answers, parted: number, { tied, size }: Pick<CordStrength, 'tied' | 'size'>): readonly Section[] {
   const left = (carrying: number): number => Math.max(0, carrying - parted)
   const all = left(answers['make.strands'])
   const carrying = left(carryingStrands(answers))
   const knotted = (part: Part, strands: number, efficiency: Value): Section => section(part, strands, tied ? PLAIN_STRAND : efficiency)
-  const cord = thickestCord(answers)
+  // The strength of a thinner rope goes with how that one bends: a thicker one of its kind is no weaker over any bar.
+  const cord = size ?? thickestCord(answers)
   const top = answers['make.top'] === 'ring'
     ? knotted('larksHead', all, larksHeadEfficiency(answers['ring.wire'] / cord))
     : knotted('bend', all, bendEfficiency(answers['hook.wire'] / cord))

@@ -1,5 +1,5 @@
 import { CASES_WHOLE } from '../../load/loadCases'
-import { inCase, isTied, stillApplying } from '../cordStrength'
+import { inCase, stillApplying } from '../cordStrength'
 import { juteDamp } from '../juteDamp'
 import { assessLink, type LinkResult } from '../linkResult'
 import { saySettlingTests } from '../saySettlingTests'
@@ -21,7 +21,7 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
   const damp = juteDamp(answers)
   return saySettlingTests(solved, CASES_WHOLE.map((code) => {
     const cord = inCase(solved.cord.leg, solved.loads[code].case)
-    const section = wrapSection(answers, isTied(cord))
+    const section = wrapSection(answers, cord.tied)
     const tension = solved.slings?.[code].tension ?? null
     const time = cordFactors(answers, solved.loads[code].case, true)
     return assessLink({

@@ -2,7 +2,7 @@ import { COUNTED_LEGS, REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
 import { peopleBeneath } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
 import { STANDARD_GRAVITY } from '../../quantity/si'
-import { inCase, isTied, stillApplying } from '../cordStrength'
+import { inCase, stillApplying } from '../cordStrength'
 import type { Finding } from '../finding'
 import { assessLink, type Factor, type LinkResult, type Term } from '../linkResult'
 import { redundancy } from '../redundancy'
@@ -30,7 +30,7 @@ export function legLink(solved: Solved): readonly LinkResult[] {
  * may still catch the pot (see redundancy), and only over people must a strand not decide.
  */
 function strandParted(solved: Solved): readonly LinkResult[] {
-  const left = weakestSection(legSections(solved.hanger.answers, 1, isTied(inCase(solved.cord.leg, solved.loads.strandParted.case))))
+  const left = weakestSection(legSections(solved.hanger.answers, 1, inCase(solved.cord.leg, solved.loads.strandParted.case)))
   const result = left.effective > 0 ? legInCase(solved, 'strandParted', 1) : null
   if (result !== null && result.utilisation !== null && result.utilisation <= 1) return [result]
   if (!peopleBeneath(solved.hanger.answers['place.beneath'])) return []
@@ -44,7 +44,7 @@ function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
   const { answers } = solved.hanger
   const load = solved.loads[code]
   const cord = inCase(solved.cord.leg, load.case)
-  const section = weakestSection(legSections(answers, parted, isTied(cord)))
+  const section = weakestSection(legSections(answers, parted, cord))
   const sling = solved.slings?.[code] ?? null
   const time = cordFactors(answers, load.case, false)
   const effective: Factor = { code: 'effectiveStrands', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }
@@ -129,7 +129,7 @@ function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: 
     if (path.angle > REFUSED_ANGLE.value) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
     else if (path.angle > WIDE_ANGLE.value) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')
   }
-  if (joinUnknown(answers, isTied(inCase(solved.cord.leg, solved.loads[code].case)))) say({ code: 'JOIN_UNKNOWN' }, 'not enough known')
+  if (joinUnknown(answers, inCase(solved.cord.leg, solved.loads[code].case).tied)) say({ code: 'JOIN_UNKNOWN' }, 'not enough known')
   for (const said of weatherFindings(answers)) say(said.finding, said.atLeast)
   const sling = solved.slings?.[code]
   if (sling?.trouble === 'unstable') say({ code: 'SLING_UNSTABLE' }, 'fails')

@@ -3,7 +3,8 @@ import type { Range, Value } from '../../../src/catalogue/basis'
 import { FIBRE_PROPERTIES } from '../../../src/catalogue/cords'
 import { FRICTION_PAIRS } from '../../../src/catalogue/frictionPairs'
 import { KNOT_EFFICIENCIES } from '../../../src/catalogue/knotEfficiencies'
-import { LARKS_HEAD, TIED_STRAND } from '../../../src/catalogue/knots'
+import { TIED_STRAND } from '../../../src/catalogue/knots'
+import { larksHeadEfficiency } from '../../../src/check/sections'
 
 const lowest = (v: Value | Range): number => ('low' in v ? v.low : v.value)
 
@@ -30,8 +31,11 @@ describe('published efficiencies', () => {
   test('what the check counts is within what was found', () => {
     expect(TIED_STRAND.value).toBeLessThanOrEqual(KNOT_EFFICIENCIES.overhand.handbook.value)
     expect(TIED_STRAND.value).toBeLessThanOrEqual(KNOT_EFFICIENCIES.square.institute.high)
-    expect(LARKS_HEAD.value).toBeGreaterThan(KNOT_EFFICIENCIES.larksHead.slingToSling.value)
-    expect(LARKS_HEAD.value).toBeLessThan(KNOT_EFFICIENCIES.larksHead.onThinBar.value)
+    const { slingToSling, onThinBar } = KNOT_EFFICIENCIES.larksHead
+    for (const ratio of [0, 0.3, 1, 2, 7, 15, 60]) {
+      expect(larksHeadEfficiency(ratio).value).toBeGreaterThanOrEqual(slingToSling.value)
+      expect(larksHeadEfficiency(ratio).value).toBeLessThan(onThinBar.value)
+    }
   })
 })
 

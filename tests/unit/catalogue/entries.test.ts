@@ -11,7 +11,7 @@ const FOLDER = resolve(import.meta.dirname, '../../../src/catalogue')
 const WITHOUT_VALUES = ['basis', 'collectEntries', 'entries']
 
 /** Numbers that are no values: conversions, sizes that a row is for, and what still stands without a basis. */
-const NO_VALUES = [/^duration\.(DAY|MONTH|YEAR)$/, /\.diameter$/, /^potMaterials\.WALLS_AT_RIM$/, /^potMaterials\..*\.wallPerRim$/]
+const NO_VALUES = [/^duration\.(DAY|MONTH|YEAR)$/, /\.(inchD|d)iameter$/, /^potMaterials\.WALLS_AT_RIM$/, /^potMaterials\..*\.wallPerRim$/]
 
 type Leaf = readonly [path: string, number: number]
 function numbersIn(path: string, x: unknown): readonly Leaf[] {

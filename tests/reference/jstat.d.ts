@@ -1,0 +1,7 @@
+declare module 'jstat' {
+  const jStat: {
+    readonly studentt: { readonly inv: (probability: number, freedom: number) => number }
+    readonly normal: { readonly inv: (probability: number, mean: number, deviation: number) => number }
+  }
+  export default jStat
+}
