@@ -1,6 +1,6 @@
 import type { CheckResult } from '../check/checkHanger'
 import { isWorse } from '../check/verdict'
-import type { HangerDocument, Patch } from '../hanger/document'
+import { editField, type HangerDocument, type Patch } from '../hanger/document'
 import { resolveDocument } from '../hanger/resolve'
 import { pottedMass } from '../load/pottedMass'
 import { formatSi } from '../quantity/formatSi'
@@ -49,8 +49,10 @@ function patchFor(document: HangerDocument): (mass: number) => Patch {
 export function heaviestPot(document: HangerDocument): HeaviestPot | null {
   if (!isBuildKnown(document)) return null
   const patch = patchFor(document)
+  // The masses tried stand for the pot alone: nothing else is on their scale.
+  const untared = editField(document, 'weighed.tare', null)
   const at = (mass: number): CheckResult | null => {
-    const check = checkPatched(document, patch(mass))
+    const check = checkPatched(untared, patch(mass))
     return check !== null && holds(check) ? check : null
   }
   // A coarse scan first: from the lightest step that holds up to the first that does not. A heavier one

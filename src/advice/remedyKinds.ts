@@ -84,6 +84,8 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
     code: 'smallerPot', helps: ALL_LOADED, plannedOnly: false, cost: 3,
     patches: ({ solved: { hanger: { answers } } }) => (answers['weighed.mass'] === null && answers['pot.emptyMass'] === null ? [0.8, 0.65] : []).map((share) => ({
       'pot.rim': mm(answers['pot.rim'] * share), 'pot.height': mm(answers['pot.height'] * share), 'pot.base': mm(answers['pot.base'] * share),
+      ...(answers['pot.shape'] === 'bellied' ? { 'pot.belly': mm(answers['pot.belly'] * share), 'pot.bellyHeight': mm(answers['pot.bellyHeight'] * share) } : {}),
+      ...(answers['pot.shape'] === 'trough' ? { 'pot.length': mm(answers['pot.length'] * share) } : {}),
     })),
   },
   {

@@ -101,6 +101,15 @@ describe('the heaviest pot', () => {
     expect(at({ 'place.beneath': 'people' })).toBeLessThan(heaviest?.watered ?? 0)
   })
 
+  test('is a net one: what stood on the scale beside the last weighing does not matter', () => {
+    expect(heaviestPot(patchDocument(document, { 'weighed.tare': '1.3 kg' }))?.watered).toBe(heaviest?.watered)
+  })
+
+  test('leaves room for the cover pot and saucer that hang with it', () => {
+    const covered = heaviestPot(patchDocument(document, { 'saucer.mass': '300 g', 'saucer.width': '22 cm', 'saucer.depth': '2 cm' }))?.watered ?? 0
+    expect(covered).toBeLessThan((heaviest?.watered ?? 0) - 0.3)
+  })
+
   test('does not depend on the place', () => {
     expect(heaviestPot(patchDocument(document, { 'place.substrate': 'unknown', 'hook.rated': '6 N' }))?.watered).toBe(heaviest?.watered)
   })
