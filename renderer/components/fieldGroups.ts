@@ -7,7 +7,8 @@ const HEADINGS: readonly { readonly title: string, readonly groups: readonly str
   { title: 'Water that hangs with it', groups: ['saucer', 'reservoir', 'cover'] },
   { title: 'Cord', groups: ['cord'] },
   { title: 'How it is made up', groups: ['make', 'cradle', 'gathering', 'testHang', 'ring'] },
-  { title: 'Where it hangs', groups: ['hook', 'place', 'fixing', 'reserve'] },
+  { title: 'Where it hangs', groups: ['hook', 'connector', 'place', 'fixing', 'reserve'] },
+  { title: 'Stick, rail or bracket', groups: ['stick', 'rail', 'bracket'] },
 ]
 
 /** Answered by the three doors. */

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { fieldOf, FIELD_PATHS, LINKS } from '#core'
 import { choiceOptions } from '../../../../renderer/components/choiceOptions'
 import { FIELD_GROUPS } from '../../../../renderer/components/fieldGroups'
-import { LINK_FIELDS } from '../../../../renderer/components/linkFields'
+import { emptyText } from '../../../../renderer/components/emptyText'
+import { LINK_FIELDS, RARE_FIELDS } from '../../../../renderer/components/linkFields'
 
 const onlyOneAnswer = (path: (typeof FIELD_PATHS)[number]): boolean => {
   const field = fieldOf(path)
@@ -31,6 +32,16 @@ describe('the form', () => {
   })
 
   it('names a field on a card once', () => {
-    for (const link of LINKS) expect(new Set(LINK_FIELDS[link]).size, link).toBe(LINK_FIELDS[link].length)
+    for (const link of LINKS) {
+      const paths = [...LINK_FIELDS[link], ...RARE_FIELDS[link] ?? []]
+      expect(new Set(paths).size, link).toBe(paths.length)
+    }
+  })
+
+  it('tells what is not known from what may well not be there, and says how a day is written', () => {
+    expect(emptyText('pot.wall')).toBe('not known')
+    expect(emptyText('saucer.width')).toBe('none')
+    expect(emptyText('cord.lot')).toBe('')
+    expect(emptyText('make.date')).toBe('year-month-day')
   })
 })
