@@ -28,7 +28,7 @@ export type Finding =
   | { readonly code: 'NEARLY_SLACK'; readonly legs: number; readonly millimetres: number }
   | { readonly code: 'LOW_OVERALL_FACTOR'; readonly factor: number; readonly least: number }
   | { readonly code: 'SHAPE_NOT_RECKONED'; readonly shape: 'square' | 'trough' }
-  | { readonly code: 'COVER_SHAPE_ASSUMED' }
+  | { readonly code: 'VESSEL_ASSUMED'; readonly vessel: 'cover' | 'saucer' }
   | { readonly code: 'SEAT_LOCKED' }
   | { readonly code: 'SEAT_ON_FRICTION' }
   | { readonly code: 'SEAT_SLIDES' }
@@ -42,6 +42,7 @@ export type Finding =
   | { readonly code: 'RING_UNRATED'; readonly testMass: number }
   | { readonly code: 'RING_MAY_OPEN'; readonly force: number }
   | { readonly code: 'HOOK_OPEN_OVER_PEOPLE' }
+  | { readonly code: 'HOOK_UNMARKED'; readonly testMass: number }
   | { readonly code: 'SUBSTRATE_UNKNOWN' }
   | { readonly code: 'PLASTERBOARD_REFUSED' }
   | { readonly code: 'MASONRY_NEEDS_RATING' }

@@ -1,7 +1,7 @@
 import { WATER_DENSITY } from '../catalogue/pottingMixes'
 import { LEAST_TEST_TIME, MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../catalogue/testHang'
 import type { Answers } from '../hanger/fields'
-import { CASES_AT_REST, type CaseCode } from '../load/loadCases'
+import { CASES_AT_REST, CASES_WHOLE, type CaseCode } from '../load/loadCases'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import type { Finding } from './finding'
 import { factor, reserve, type Capacity, type Factor, type Term } from './linkResult'
@@ -70,6 +70,14 @@ function testMassTerms(answers: Answers, mass: number): readonly Term[] {
     fromCatalogue('waterDensity', 'rho_w', WATER_DENSITY),
     worked('testMass', 'm_test', mass, 'kg', 'V_test * rho_w', 'mass of the test hang'),
   ]
+}
+
+/** Mass of a test hang that settles a part in every case, kg. */
+export function testMassFor(solved: Solved): number {
+  return Math.max(...CASES_WHOLE.map((code) => {
+    const { demand, factors } = byTestHang(solved, code)
+    return demand.value / STANDARD_GRAVITY / factors.reduce((product, f) => product * f.value, 1)
+  }))
 }
 
 /** What a counting test hang lets a part carry, kg: potted plant at rest for good, and with its jolts for a moment. */

@@ -56,7 +56,9 @@ const FINDING_WORDS: Words = {
   NEARLY_SLACK: ({ legs, millimetres }) => `${numberText(millimetres)} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
   LOW_OVERALL_FACTOR: ({ factor, least }) => `Its strands when new bear ${numberText(factor)} times the watered load; guidance for fibre rope asks for ${least} to 12, so this is “just holds” at best.`,
   SHAPE_NOT_RECKONED: ({ shape }) => `How strands lie at the corners of a ${shape === 'square' ? 'square pot' : 'trough'} is not reckoned yet: its weight is, but not whether it sits firmly. Hang it low over a cushion with a quarter more weight in it and try to tip it by hand.`,
-  COVER_SHAPE_ASSUMED: () => 'Only the width and depth of the cover pot are known, so its sides are taken as upright; how firmly it sits is “just holds” at best.',
+  VESSEL_ASSUMED: ({ vessel }) => (vessel === 'cover'
+    ? 'Only the width and depth of the cover pot are known, so its sides are taken as upright; how firmly it sits is “just holds” at best.'
+    : 'The strands lie round the saucer, and the pot stands loose in it; how firmly both sit is “just holds” at best.'),
   SEAT_LOCKED: () => 'The pot stands higher than bare strands could hold; the cradle’s first knots, tied between the legs on the pot’s side, keep it from tipping.',
   SEAT_ON_FRICTION: () => 'The pot stands higher than smooth strands could hold; only friction keeps it from tipping. Tie the cradle’s first knots on the pot’s side.',
   SEAT_SLIDES: () => 'The pot stands too high in its seat: the strands can slide and it tips out. Tie the cradle’s first knots between the legs on the pot’s side.',
@@ -70,6 +72,7 @@ const FINDING_WORDS: Words = {
   RING_UNRATED: ({ testMass }) => `A wooden ring cannot be reckoned: it breaks across the grain where nobody can see. Hang ${massLeastText(testMass)} on it for 24 h, or use a metal ring, or one with a rating.`,
   RING_MAY_OPEN: ({ force }) => `At ${forceText(force)} the ring may open slightly; it does not give way.`,
   HOOK_OPEN_OVER_PEOPLE: () => 'Over people an open hook is refused: a bump can lift the hanger out. Use a closed eye, or a hook with a latch or carabiner.',
+  HOOK_UNMARKED: ({ testMass }) => `Of what metal the hook is was not said, so it counts as the softest. Hang ${massLeastText(testMass)} on it for 24 h, or find out what it is made of.`,
   SUBSTRATE_UNKNOWN: () => 'What the hook is fixed into is not known. Find out whether there is a timber joist: tap, look from above, use a joist finder, or ask someone licensed.',
   PLASTERBOARD_REFUSED: () => 'A plasterboard ceiling alone is refused for a lasting load overhead. Fix into a joist, or into a timber laid across two joists.',
   MASONRY_NEEDS_RATING: () => 'In concrete, brick or block the plug decides. Enter the rating on its packet for that material, pulled straight out.',

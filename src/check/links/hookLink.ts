@@ -7,7 +7,7 @@ import type { Finding } from '../finding'
 import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 import { fromCatalogue, worked } from '../term'
-import { byTestHang, liftFindings, testHangFaults } from '../testHang'
+import { byTestHang, liftFindings, testHangFaults, testMassFor } from '../testHang'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 import { isWorse } from '../verdict'
 import { temperAssumed } from './assumedPart'
@@ -16,7 +16,8 @@ import { weightTerms } from './weightTerms'
 
 /**
  * The hook's bowl: rated, or open wire by a plastic hinge opposite its mouth, or a closed eye by ring
- * collapse; straight pull, N. An unmarked one of unknown metal may have held a test hang (TEST_HANG_LIFTS). Over people an open hook is refused: a bump may lift the ring out
+ * collapse; straight pull, N. An unmarked one of unknown metal may have held a test hang (TEST_HANG_LIFTS,
+ * or HOOK_UNMARKED where one would settle it). Over people an open hook is refused: a bump may lift the ring out
  * (HOOK_OPEN_OVER_PEOPLE).
  */
 export function hookLink(solved: Solved): readonly LinkResult[] {
@@ -54,9 +55,11 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
         ...reserveTerms(reserveOf),
       ],
     })])
-    if (!tested) return wired
+    const settles = answers['hook.metal'] === 'unknown' && !refused
+    const untested = wired.map((w): LinkResult => (settles && isWorse(w.verdict, 'just holds') ? { ...w, findings: [...w.findings, { code: 'HOOK_UNMARKED', testMass: testMassFor(solved) }] } : w))
+    if (!tested) return untested
     // A hook that held its test mass holds at least that; what its wire says counts where it says more.
     const held = temperAssumed(solved, ['hook.kind'], [assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: [...findings, ...liftFindings(solved, false)] })])
-    return held.some((h) => h.utilisation === null || h.utilisation > 1 || wired.some((w) => isWorse(h.verdict, w.verdict))) ? wired : held
+    return held.some((h) => h.utilisation === null || h.utilisation > 1 || wired.some((w) => isWorse(h.verdict, w.verdict))) ? untested : held
   })
 }

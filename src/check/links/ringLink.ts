@@ -2,12 +2,12 @@ import { MOMENT } from '../../catalogue/duration'
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { RATED_FOR_A_MOMENT, RATED_IN_ACCIDENT } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
-import { pascals, STANDARD_GRAVITY } from '../../quantity/si'
+import { pascals } from '../../quantity/si'
 import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wire'
 import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
-import { byTestHang, liftFindings, testHangFaults } from '../testHang'
+import { byTestHang, liftFindings, testHangFaults, testMassFor } from '../testHang'
 import { allowableReserve, reserveTerms, strengthReserve } from '../timeFactors'
 import { temperAssumed } from './assumedPart'
 import { weightTerms } from './weightTerms'
@@ -37,7 +37,7 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
       if (tested.utilisation !== null && tested.utilisation <= 1) return tested
     }
     if (metal === 'wood') {
-      return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_UNRATED', testMass: massToTest(solved) }], terms: weightTerms(solved, code) })
+      return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_UNRATED', testMass: testMassFor(solved) }], terms: weightTerms(solved, code) })
     }
     const yieldStress = YIELD_STRESS[metal]
     const stress = pascals(yieldStress.value)
@@ -60,14 +60,6 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
         ...reserveTerms(reserveOf),
       ],
     })
-  }))
-}
-
-/** Test mass that settles a part in every case, kg. */
-function massToTest(solved: Solved): number {
-  return Math.max(...CASES_WHOLE.map((code) => {
-    const { demand, factors } = byTestHang(solved, code)
-    return demand.value / STANDARD_GRAVITY / factors.reduce((product, f) => product * f.value, 1)
   }))
 }
 

@@ -55,6 +55,22 @@ describe('grams per metre', () => {
   })
 })
 
+describe('rope by its table', () => {
+  // Least break in pounds-force as printed by size in inches: CI 1308-96 (manila), a rope maker's table in the
+  // style of the federal specification (nylon, polypropylene), Engineering ToolBox (polyester).
+  const PRINTED = {
+    manila: [['3/16 in', 405], ['1/4 in', 540], ['5/16 in', 900], ['3/8 in', 1215], ['7/16 in', 1575], ['1/2 in', 2385], ['9/16 in', 3105]],
+    nylon: [['3/16 in', 900], ['1/4 in', 1490], ['5/16 in', 2300], ['3/8 in', 3340], ['1/2 in', 5750]],
+    polypropylene: [['3/16 in', 720], ['1/4 in', 1130], ['5/16 in', 1710], ['3/8 in', 2440], ['1/2 in', 3780]],
+    polyester: [['3/16 in', 765], ['1/4 in', 1315], ['5/16 in', 2050], ['3/8 in', 2900], ['1/2 in', 5085]],
+  } as const
+  test.each(Object.entries(PRINTED).flatMap(([fibre, rows]) => rows.map(([diameter, pounds]) => ({ fibre, diameter, pounds }))))('$fibre of $diameter: $pounds lbf', ({ fibre, diameter, pounds }) => {
+    const { force, grade } = strengthOf({ 'cord.fibre': fibre, 'cord.make': 'rope', 'cord.diameter': diameter })
+    expect(grade).toBe('table')
+    expect(force / 4.4482216).toBeCloseTo(pounds, 3)
+  })
+})
+
 describe('diameter alone', () => {
   test.each([[3, 135], [4, 240], [5, 375], [6, 540]])('%d mm: %d N, 15 d2', (diameter, force) => {
     const found = strengthOf({ 'cord.fibre': 'cotton', 'cord.diameter': `${diameter} mm` })

@@ -64,6 +64,15 @@ describe('a hook without a mark', () => {
     expect(hook({ 'testHang.mass': '40 kg' })).toMatchObject({ part: 'testHang', grade: 'tested', verdict: 'holds' })
   })
 
+  test('asks for the test hang that settles it, and no more than that', () => {
+    const asked = hook({ 'weighed.mass': '20 kg' }).findings.flatMap((f) => (f.code === 'HOOK_UNMARKED' ? [f.testMass] : []))
+    expect(asked).toHaveLength(1)
+    const at = (share: number) => hook({ 'weighed.mass': '20 kg', 'testHang.mass': `${(asked[0] ?? NaN) * share} kg` })
+    expect(at(1.001).verdict).toBe('just holds')
+    expect(at(0.999).part).toBe('wireHinge')
+    expect(hook({ 'weighed.mass': '20 kg', 'hook.metal': 'brass' }).findings).toEqual([])
+  })
+
   test('of a metal that is known goes by its wire, tested or not', () => {
     expect(hook({ 'testHang.mass': '40 kg', 'hook.metal': 'brass' }).part).toBe('wireHinge')
   })

@@ -2,6 +2,8 @@ import { evaluate } from 'mathjs'
 import { describe, expect, test } from 'vitest'
 import { checkHanger, DEMOS, parseDocument, resolveDocument, type CheckResult } from '#core'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
+import { testedHanger } from '../hanger/testedHanger'
+import { without } from '../hanger/without'
 
 const checks: readonly (readonly [string, CheckResult])[] = [
   ...DEMOS.map(({ file, text }): [string, CheckResult] => {
@@ -13,6 +15,10 @@ const checks: readonly (readonly [string, CheckResult])[] = [
   }),
   ['ordinary', checkOf(ORDINARY)],
   ['rated cord, bunched over an open hook', checkOf({ ...ORDINARY, 'cord.rated': '420 N', 'make.top': 'bunched', 'hook.kind': 'open', 'make.build': 'plain' })],
+  ['soaked pulls as tied, a water test hang', checkHanger(testedHanger({ ...ORDINARY, 'testHang.volume': '19 l', 'testHang.time': '25 h', 'testHang.slip': '1 mm' }, [131, 118, 140, 126].map((n) => ({ load: `${n} N`, how: 'tied', state: 'soaked', time: '20 s' }))))],
+  ['one straight pull, untimed', checkHanger(testedHanger(ORDINARY, [{ load: '21 kg' }]))],
+  ['manila rope by its table, a sharp pot', checkOf({ ...ORDINARY, 'cord.fibre': 'manila', 'cord.make': 'rope', 'cord.diameter': '6.5 mm', 'cord.linearDensity': '27 g/m', 'pot.edge': 'sharp' })],
+  ['a weighed piece of cord', checkOf({ ...without(ORDINARY, 'cord.linearDensity'), 'cord.weighedMass': '47 g', 'cord.weighedLength': '9.8 m' })],
   ['tested knot, people beneath', checkOf({ ...ORDINARY, 'testHang.mass': '21 kg', 'testHang.time': '25 h', 'testHang.slip': '2 mm', 'place.beneath': 'people' })],
 ]
 
