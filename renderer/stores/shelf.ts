@@ -2,7 +2,7 @@ import { defineStore } from 'pinia'
 import { computed, inject, shallowRef } from 'vue'
 import {
   addEntry, EMPTY_SHELF, entryProblemText, halfReadShelfText, importShelf, importText, putOnHanger, putText, refusedEntryText, removeEntry, renameEntry, setAsideText, shelfFileText, shelfOutcomeText,
-  SHELF_KIND_NAMES, SHELF_MERGED_TEXT, takeFromHanger, unreadShelfText, writeShelf, type Shelf, type ShelfDeed, type ShelfEntry, type ShelfKind,
+  SHELF_KIND_NAMES, SHELF_MERGED_TEXT, takeFromHanger, unreadShelfText, writeShelf, type HangerDocument, type Shelf, type ShelfDeed, type ShelfEntry, type ShelfKind,
 } from '#core'
 import type { FileFailure } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
@@ -23,7 +23,9 @@ export interface ImportReport {
 export function createShelf(platform: Platform) {
   const source = useDocument()
   const shelf = shallowRef<Shelf>(EMPTY_SHELF)
+  /** What the last change can be taken back to: the shelf before it, or the hanger that got an entry. */
   const before = shallowRef<Shelf | null>(null)
+  const served = shallowRef<HangerDocument | null>(null)
   const message = shallowRef<FileMessage | null>(null)
   const report = shallowRef<ImportReport | null>(null)
   /** Why what is kept could be neither read nor put aside: then nothing is written over it. */
@@ -73,6 +75,7 @@ export function createShelf(platform: Platform) {
 
   function change(next: Shelf): Promise<void> {
     before.value = shelf.value
+    served.value = null
     shelf.value = next
     report.value = null
     return save()
@@ -93,6 +96,7 @@ export function createShelf(platform: Platform) {
 
   function use(entry: ShelfEntry): void {
     source.replace(putOnHanger(source.document, entry))
+    served.value = source.document
     say(putText(entry, source.document.typed))
   }
 
@@ -113,8 +117,17 @@ export function createShelf(platform: Platform) {
     await change(removeEntry(shelf.value, index))
   }
 
-  /** Takes the last change of the shelf back. */
+  /** Only the hanger just as it was left: later changes of it are not this panel's to take back. */
+  const canTakeOff = computed(() => served.value !== null && served.value === source.document)
+
+  /** Takes back what was done here last: an entry put on the hanger, or a change of the shelf. */
   async function undo(): Promise<void> {
+    if (canTakeOff.value) {
+      source.undo()
+      served.value = null
+      say('This hanger is as it was before.')
+      return
+    }
     if (before.value === null) return
     const last = before.value
     say('Your shelf is as it was before.')
@@ -142,7 +155,7 @@ export function createShelf(platform: Platform) {
 
   return {
     entries: computed(() => shelf.value.entries),
-    canUndo: computed(() => before.value !== null),
+    canUndo: computed(() => canTakeOff.value || before.value !== null),
     message: computed(() => message.value), report: computed(() => report.value),
     keep, use, rename, remove, undo, importFile, exportFile,
     /** Resolves once all that was begun is kept, or has failed. */

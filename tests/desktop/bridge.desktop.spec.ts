@@ -25,6 +25,7 @@ test('a question that is not in the contract is refused by an error', async () =
       ['saveHangerAs', 'Fern', { text: '{}' }],
       ['exportText', 'Fern', 'exe', 'text'],
       ['setUnsaved', 'yes'],
+      ['saveShelf', { text: '{}' }],
     ]
     return Promise.all(asked.map(async ([name, ...args]) => {
       try {
@@ -38,7 +39,7 @@ test('a question that is not in the contract is refused by an error', async () =
   expect(refusals).toEqual([
     expect.stringContaining('No file goes by this token'),
     expect.stringContaining('No file goes by this token'),
-    ...Array.from({ length: 4 }, () => expect.stringContaining('arguments it does not take')),
+    ...Array.from({ length: 5 }, () => expect.stringContaining('arguments it does not take')),
   ])
 })
 

@@ -16,6 +16,10 @@ export interface DesktopApp {
   readonly page: Page
   /** An empty folder for files. */
   readonly folder: string
+  /** The folder of what the app remembers between runs. */
+  readonly memory: string
+  /** Closes the app and starts it again, with what it remembers. */
+  restart(): Promise<void>
 }
 
 /**
@@ -34,7 +38,12 @@ export function desktopApp(given: Readonly<Record<string, string>> = {}): Deskto
     const place = await realpath(await mkdtemp(join(tmpdir(), 'strandwise-desktop-')))
     started.place = place
     for (const [name, text] of Object.entries(given)) await writeFile(join(place, name), text)
+    await launch(place)
+  })
+
+  async function launch(place: string): Promise<void> {
     const ready = join(place, 'ready')
+    await rm(ready, { force: true })
     started.app = await _electron.launch({
       args: [root, ...Object.keys(given)],
       cwd: place,
@@ -43,7 +52,8 @@ export function desktopApp(given: Readonly<Record<string, string>> = {}): Deskto
     started.page = await started.app.firstWindow()
     await expect(started.page.locator('#app')).not.toBeEmpty()
     await expect.poll(() => existsSync(ready), 'the launcher is told of the window').toBe(true)
-  })
+  }
+
   test.beforeEach(async () => {
     Object.assign(files, { folder: await mkdtemp(join(need(started.place), 'files-')) })
   })
@@ -57,5 +67,10 @@ export function desktopApp(given: Readonly<Record<string, string>> = {}): Deskto
     get app() { return need(started.app) },
     get page() { return need(started.page) },
     get folder() { return files.folder },
+    get memory() { return join(need(started.place), 'memory') },
+    restart: async () => {
+      await started.app?.close()
+      await launch(need(started.place))
+    },
   }
 }

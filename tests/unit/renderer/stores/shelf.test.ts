@@ -93,9 +93,12 @@ describe('the shelf', () => {
     source.edit('cord.diameter', '4 mm')
     expect(shelf.entries.value).toEqual([ROLL])
     expect(namesIn(state.text)).toEqual(['Roll B12'])
+    expect(shelf.canUndo.value, 'the hanger was changed since').toBe(false)
     source.undo()
-    source.undo()
+    expect(shelf.canUndo.value).toBe(true)
+    await shelf.undo()
     expect(source.document).toBe(before)
+    expect([shelf.entries.value, shelf.canUndo.value]).toEqual([[ROLL], false])
   })
 
   it('renames, removes and takes the last change back, all kept at once', async () => {
