@@ -21,7 +21,7 @@ const SLIDING = 'energy of a pot on strands that slide without friction'
  * above that only friction holds it, at best "just". The pinned sling must stay upright with a margin
  * in any case. Demand and capacity are heights above the base, m, or offsets from the axis where
  * friction decides. Findings: SEAT_LOCKED, SEAT_ON_FRICTION, SEAT_SLIDES, SEAT_TOPPLES,
- * CRADLE_UNDER_BASE, CRADLE_ABOVE_RIM, SHAPE_NOT_RECKONED, COVER_SHAPE_ASSUMED. No results where the strands do not reach round the pot.
+ * CRADLE_UNDER_BASE, CRADLE_ABOVE_RIM, SHAPE_NOT_RECKONED, VESSEL_ASSUMED. No results where the strands do not reach round the pot.
  */
 export function seatLink(solved: Solved): readonly LinkResult[] {
   const { path } = solved.geometry

@@ -28,5 +28,8 @@ export function randomPatch(seed: number): Patch {
     ...maybe({ 'fixing.rated': `${between(8, 80)} kgf` }, 25), 'fixing.diameter': `${wire} mm`, 'fixing.penetration': `${between(10, 70)} mm`, ...maybe({ 'fixing.proof': `${between(2, 30)} kg` }, 50),
     'place.beneath': oneOf(random, ['nothing', 'furniture', 'wayThrough', 'people', 'public']), 'place.exposure': oneOf(random, ['indoors', 'indoors', 'steamy', 'outdoors']),
     'place.watering': oneOf(random, ['weekly', 'daily']), 'place.life': `${between(1, 9)} years`,
+    ...maybe({ 'pot.shape': oneOf(random, ['cylinder', 'bowl', 'bellied', 'square', 'trough']), 'pot.belly': `${between(320, 400)} mm` }, 40),
+    ...maybe({ 'layer.depth': `${between(5, 50)} mm`, 'topping.depth': `${between(0, 30)} mm` }, 25), ...maybe({ 'reservoir.volume': `${between(2, 15) / 10} l` }, 10),
+    ...maybe({ 'saucer.width': `${rim + between(-60, 30)} mm` }, 15), ...maybe({ 'cover.inside': `${rim + between(5, 70)} mm` }, 10),
   }
 }

@@ -49,7 +49,7 @@ describe('a cover pot', () => {
   test('is taken as upright: its seat just holds at best, and that is said', () => {
     const covered = check(cover)
     expect(worstOfLink(covered, 'seat').verdict).toBe('just holds')
-    expect(codesOf(covered, 'seat')).toContain('COVER_SHAPE_ASSUMED')
+    expect(codesOf(covered, 'seat')).toContain('VESSEL_ASSUMED')
   })
 
   test('never fails by that assumption alone', () => {
@@ -59,5 +59,19 @@ describe('a cover pot', () => {
   test('makes the hanger carry more', () => {
     const [bare, covered] = [checkOf({ ...ORDINARY, ...without(cover, 'cover.inside', 'cover.height', 'cover.mass') }), check(cover)]
     expect(covered.solved.loads.watered.weight).toBeGreaterThan(bare.solved.loads.watered.weight + 0.9 * 9.8)
+  })
+})
+
+describe('a saucer', () => {
+  test('wider than the base carries the pot loose: its seat just holds at best', () => {
+    const wide = check({ 'saucer.width': '19 cm', 'saucer.mass': '400 g' })
+    expect(worstOfLink(wide, 'seat').verdict).toBe('just holds')
+    expect(codesOf(wide, 'seat')).toContain('VESSEL_ASSUMED')
+  })
+
+  test('narrower than the base changes nothing but the weight', () => {
+    const narrow = check({ 'saucer.width': '10 cm', 'saucer.mass': '400 g', 'saucer.depth': '1 cm' })
+    expect(codesOf(narrow, 'seat')).not.toContain('VESSEL_ASSUMED')
+    expect(worstOfLink(narrow, 'seat').verdict).toBe(worstOfLink(check({}), 'seat').verdict)
   })
 })
