@@ -7,7 +7,7 @@ import { STANDARD_GRAVITY } from '../quantity/si'
 
 export const REMEDY_CODES = [
   'drillHole', 'higherRating', 'moreWraps', 'testHang', 'pullInPlace', 'closedEye', 'thickerHook', 'shorterHook', 'deeperScrew', 'useJoist', 'steelRing', 'thickerRing', 'replaceSooner',
-  'lighterMix', 'lighterPot', 'smallerPot', 'netCradle', 'otherPlace', 'thickerCord', 'moreStrands', 'plainLegs', 'moreLegs', 'longerHanger', 'smallestCord',
+  'lighterMix', 'lighterPot', 'smallerPot', 'netCradle', 'otherPlace', 'thickerCord', 'padEdge', 'wholeStrands', 'moreStrands', 'plainLegs', 'moreLegs', 'longerHanger', 'smallestCord',
 ] as const
 export type RemedyCode = (typeof REMEDY_CODES)[number]
 
@@ -102,14 +102,26 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
       const diameter = answers['cord.diameter']
       if (diameter === null || answers['cord.rated'] !== null) return []
       const perMetre = answers['cord.linearDensity']
+      const piece = answers['cord.weighedMass']
       return CATALOGUE_CORDS.filter((c) => c.diameter > diameter + 1e-6).slice(0, 5).map((c): Patch => ({
         'cord.diameter': mm(c.diameter),
         // The same cord thicker: grams per metre go with the square of the diameter.
         ...(perMetre === null ? {} : { 'cord.linearDensity': formatSi(perMetre * (c.diameter / diameter) ** 2, 'g/m') }),
+        ...(piece === null ? {} : { 'cord.weighedMass': formatSi(piece * (c.diameter / diameter) ** 2, 'g') }),
       }))
     },
   },
-  { code: 'moreStrands', helps: CORD, plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => [2, 4, 8].map((more) => ({ 'make.strands': String(Math.min(48, answers['make.strands'] + more)) })) },
+  {
+    code: 'moreStrands', helps: CORD, plannedOnly: true, cost: 4,
+    patches: ({ solved: { hanger: { answers } } }) => [2, 4, 8].map((more): Patch => {
+      const strands = Math.min(48, answers['make.strands'] + more)
+      const fillers = answers['make.fillers']
+      // Of told filler cords the same share carries on.
+      return { 'make.strands': String(strands), ...(fillers === null ? {} : { 'make.fillers': String(Math.floor((fillers * strands) / answers['make.strands'])) }) }
+    }),
+  },
+  { code: 'padEdge', helps: ['leg'], plannedOnly: false, cost: 1, patches: ({ solved: { hanger: { answers } } }) => (answers['pot.edge'] === 'sharp' ? [{ 'pot.edge': 'rounded' }] : []) },
+  { code: 'wholeStrands', helps: ['leg'], plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => (answers['make.joined'] === 'no' ? [] : [{ 'make.joined': 'no' }]) },
   { code: 'plainLegs', helps: CORD, plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => (answers['make.build'] === 'plain' ? [] : [{ 'make.build': 'plain' }]) },
   { code: 'moreLegs', helps: [...CORD, 'seat'], plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => [1, 2, 4].map((more) => ({ 'make.legs': String(Math.min(12, answers['make.legs'] + more)) })) },
   {

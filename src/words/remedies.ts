@@ -21,6 +21,8 @@ export const REMEDY_TEXTS: Readonly<Record<RemedyCode, string>> = {
   netCradle: 'Tie the cradle’s first knots between the legs, on the pot’s side',
   otherPlace: 'Hang it where less is at stake beneath',
   thickerCord: 'Use a thicker cord of the same kind',
+  padEdge: 'Round the pot’s edge, or pad it where the cords lie',
+  wholeStrands: 'Use whole strands, not joined in their length',
   moreStrands: 'Use more strands in each leg',
   plainLegs: 'Leave the legs plain instead of knotted',
   moreLegs: 'Use more legs',

@@ -12,6 +12,7 @@ import { DEMOS } from '../../../src/hanger/demos'
 import { EMPTY_DOCUMENT, patchDocument, type HangerDocument } from '../../../src/hanger/document'
 import { parseDocument } from '../../../src/hanger/parse'
 import { ORDINARY } from '../hanger/ordinaryPatch'
+import { without } from '../hanger/without'
 
 function demo(name: string): HangerDocument {
   const parsed = parseDocument(DEMOS.find((d) => d.file.startsWith(name))?.text ?? '')
@@ -130,5 +131,38 @@ describe('the smallest cord', () => {
   test('is thicker for a heavier pot', () => {
     const heavier = smallestCord(patchDocument(document, { 'pot.rim': '28 cm' }))
     expect(heavier?.cord.diameter).toBeGreaterThan(smallestCord(document)?.cord.diameter ?? 1)
+  })
+})
+
+describe('remedies for strands', () => {
+  const patched = (patch: Record<string, string>): HangerDocument => patchDocument(EMPTY_DOCUMENT, { ...ORDINARY, ...patch })
+  const codes = (patch: Record<string, string>) => findRemediesOf(patched(patch)).map((r) => r.code)
+  const findRemediesOf = (document: HangerDocument) => {
+    const { check } = answerOf(document)
+    return findRemedies(document, check)
+  }
+  // 9 kg on plain legs of thick strands, cut through by the pot's edge.
+  const SHARP = { 'pot.edge': 'sharp', 'make.build': 'plain', 'cord.diameter': '6 mm', 'cord.linearDensity': '15 g/m', 'ring.wire': '8 mm', 'weighed.mass': '9 kg', 'make.stage': 'made' }
+
+  test('a sharp edge that decides is padded, made or planned', () => {
+    expect(codes(SHARP)).toContain('padEdge')
+    expect(codes({ ...SHARP, 'pot.edge': 'rounded' })).not.toContain('padEdge')
+  })
+
+  test('a join of which nothing is known is left out, while it is planned', () => {
+    expect(codes({ 'make.joined': 'glued', 'make.stage': 'planned' })).toContain('wholeStrands')
+    expect(codes({ 'make.joined': 'glued', 'make.stage': 'made' })).not.toContain('wholeStrands')
+  })
+
+  test('more strands bring their share of told filler cords', () => {
+    const remedy = findRemediesOf(patched({ 'weighed.mass': '20 kg', 'make.strands': '4', 'make.fillers': '3' })).find((r) => r.code === 'moreStrands')
+    expect(Number(remedy?.patch['make.fillers'])).toBe(Math.floor((3 * Number(remedy?.patch['make.strands'])) / 4))
+  })
+
+  test('thicker cord of which a piece was weighed weighs more', () => {
+    const document = patchDocument(EMPTY_DOCUMENT, { ...without(ORDINARY, 'cord.linearDensity'), 'weighed.mass': '12 kg', 'cord.weighedMass': '48 g', 'cord.weighedLength': '10 m' })
+    const remedy = findRemediesOf(document).find((r) => r.code === 'thickerCord')
+    const ratio = Number.parseFloat(remedy?.patch['cord.diameter'] ?? '') / 3
+    expect(Number.parseFloat(remedy?.patch['cord.weighedMass'] ?? '') / 48).toBeCloseTo(ratio ** 2, 3)
   })
 })
