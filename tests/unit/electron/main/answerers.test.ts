@@ -81,6 +81,19 @@ test('exports are written under the name chosen, without a backup', async () => 
   expect((await readdir(folder.path)).sort()).toEqual(['fern.pdf', 'fern.svg'])
 })
 
+test('the shelf is kept in its place, and another is read only where it was chosen', async () => {
+  const answers = createAnswerers(shell)
+  expect(await answers.loadShelf.answer()).toEqual({ ok: true, text: null })
+  expect(await answers.saveShelf.answer('{"entries": []}')).toEqual({ ok: true })
+  expect(await readFile(folder.file('memory/shelf.json'), 'utf8')).toBe('{"entries": []}')
+  chosen = folder.file('friend.json')
+  expect(await answers.importShelfText.answer()).toMatchObject({ ok: false, problem: { code: 'NOT_FOUND' } })
+  await writeFile(chosen, '{}')
+  expect(await answers.importShelfText.answer()).toEqual({ ok: true, imported: { name: 'friend.json', text: '{}' } })
+  expect(await answers.setAsideShelf.answer()).toEqual({ ok: true, name: 'shelf-set-aside-1.json' })
+  expect(shell.recent.list()).toEqual([])
+})
+
 test('a page that cannot be printed is told, and leaves no file', async () => {
   chosen = folder.file('fern.pdf')
   const answers = createAnswerers({ ...shell, printPage: () => Promise.reject(new Error('printing failed')) })

@@ -139,3 +139,28 @@ test('keys stand in for the menu until nobody listens', () => {
   expect(press()).toBe(true)
   expect(listener.mock.calls).toEqual([['save']])
 })
+
+test.each([
+  ['change', { ok: true, imported: { name: 'friend.json', text: '{"a": 1}' } }],
+  ['cancel', { ok: true, imported: null }],
+])('a shelf file comes in by upload: %s', async (event, outcome) => {
+  vi.spyOn(HTMLInputElement.prototype, 'click').mockImplementation(function (this: HTMLInputElement) {
+    expect(this.accept).toContain('.json')
+    if (event === 'change') Object.defineProperty(this, 'files', { value: [new File(['{"a": 1}'], 'friend.json')] })
+    this.dispatchEvent(new Event(event))
+  })
+  expect(await platform.importShelfText()).toEqual(outcome)
+})
+
+test('a browser that keeps nothing for the page still opens and saves files', async () => {
+  const file = fakeFile('fern.strandwise', '{}')
+  stubPickers(file)
+  const forbidden = vi.spyOn(globalThis, 'localStorage', 'get').mockImplementation(() => { throw new DOMException('no', 'SecurityError') })
+  expect(await platform.recent()).toEqual([])
+  const outcome = await platform.openHanger()
+  expect(outcome).toMatchObject({ ok: true, hanger: { text: '{}' } })
+  expect(await platform.saveHanger(outcome.ok ? outcome.hanger?.token ?? '' : '', '{"legs": 3}', KEEP)).toEqual({ ok: true })
+  expect(file.content).toBe('{"legs": 3}')
+  expect(await platform.saveShelf('{}')).toMatchObject({ ok: false, problem: { code: 'PERMISSION' } })
+  expect(forbidden).toHaveBeenCalled()
+})

@@ -9,7 +9,7 @@ const press = (init: KeyboardEventInit, target: Element = document.body, mac = f
 
 test.each([
   ['o', false, 'open'], ['s', false, 'save'], ['S', true, 'saveAs'], ['p', false, 'print'], ['P', true, 'pdf'],
-  ['z', false, 'undo'], ['Z', true, 'redo'], ['y', false, 'redo'], ['k', false, 'catalogue'], ['n', false, null], ['a', false, null],
+  ['z', false, 'undo'], ['Z', true, 'redo'], ['y', false, 'redo'], ['k', false, 'catalogue'], ['L', true, 'shelf'], ['l', false, null], ['n', false, null], ['a', false, null],
 ] as const)('Ctrl and %s, shift %s: %s', (key, shiftKey, command) => {
   expect(press({ key, shiftKey, ctrlKey: true })).toBe(command)
   expect(press({ key, shiftKey, metaKey: true }, document.body, true)).toBe(command)
