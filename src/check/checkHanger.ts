@@ -25,7 +25,7 @@ export interface CheckResult {
   readonly redundancy: Redundancy
   /** When to replace it and when to look at it. */
   readonly care: Care
-  /** What was assumed and has a bearing on this hanger. */
+  /** What was assumed and has a bearing on this hanger, less what nobody mentions. */
   readonly assumed: readonly Assumed[]
   readonly cautions: readonly Caution[]
   /** Findings on the whole; those of a link are with it. */
@@ -54,7 +54,7 @@ export function assess(solved: Solved): CheckResult {
     governing: governingOf(links),
     redundancy: left,
     care: care(solved),
-    assumed: assumed.filter((a) => isRelevant(a.path, answers)),
+    assumed: assumed.filter((a) => !a.tacit && isRelevant(a.path, answers)),
     cautions: cautionsFor(answers),
     findings,
   }

@@ -26,6 +26,8 @@ export interface Default {
 }
 
 interface Common {
+  /** Its default is what nobody mentions (no saucer, one fixing): taken and shown in its place, but not listed among what was assumed. */
+  readonly tacit: boolean
   /** One of the first questions the maker is asked. */
   readonly first: boolean
   /** Without an answer nothing certain can be said: the load path gets a link "not enough known". */

@@ -15,10 +15,11 @@ import { WOODS, type WoodCode } from '../catalogue/woods'
 import type { UnitSymbol } from '../quantity/units'
 import type { ChoiceField, DateField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField, ScrewField, TextField } from './field'
 
-const LATER = { first: false, essential: false } as const
-const FIRST = { first: true, essential: false } as const
-const ESSENTIAL = { first: true, essential: true } as const
-type Importance = { readonly first: boolean; readonly essential: boolean }
+const LATER = { first: false, essential: false, tacit: false } as const
+const FIRST = { first: true, essential: false, tacit: false } as const
+const ESSENTIAL = { first: true, essential: true, tacit: false } as const
+const TACIT = { first: false, essential: false, tacit: true } as const
+type Importance = { readonly first: boolean; readonly essential: boolean; readonly tacit: boolean }
 
 const is = (value: number, unit: UnitSymbol | '', basis: Basis, source: string): Default => ({ from: () => value, unit, basis, source })
 const times = (factor: number, path: string, unit: UnitSymbol | '', source: string): Default =>
@@ -78,9 +79,9 @@ export const FIELDS = {
   'mix.bulkDensity': open('density', 10, 2500, LATER),
   'mix.capacity': open('ratio', 0, 1, LATER),
   'mix.porosity': open('ratio', 0, 1, LATER),
-  'layer.depth': quantity('length', 0, 300 * mm, is(0, 'mm', 'common practice', 'no drainage layer'), LATER),
+  'layer.depth': quantity('length', 0, 300 * mm, is(0, 'mm', 'common practice', 'no drainage layer'), TACIT),
   'layer.kind': choice(FILLING_KINDS, 'gravel', 'the heaviest of the usual layers', LATER),
-  'topping.depth': quantity('length', 0, 200 * mm, is(0, 'mm', 'common practice', 'no top dressing'), LATER),
+  'topping.depth': quantity('length', 0, 200 * mm, is(0, 'mm', 'common practice', 'no top dressing'), TACIT),
   'topping.kind': choice(FILLING_KINDS, 'gravel', 'the heaviest of the usual dressings', LATER),
   'saucer.width': open('length', 40 * mm, 1000 * mm, LATER),
   'saucer.depth': open('length', 2 * mm, 150 * mm, LATER),
@@ -144,7 +145,7 @@ export const FIELDS = {
   'stick.topCord': quantity('length', 50 * mm, 6, times(1.5, 'stick.span', 'mm', 'half as long again as the stick between its ends'), LATER),
   'stick.topStrands': quantity('count', 1, 24, is(2, '', 'common practice', 'the cord doubled'), LATER),
   'stick.bunch': quantity('length', 0, 3, times(0.3, 'stick.length', 'mm', 'the lark’s heads side by side in the middle'), LATER),
-  'connector.kind': choice(CONNECTOR_KINDS, 'none', 'the ring hangs on the hook itself', LATER),
+  'connector.kind': choice(CONNECTOR_KINDS, 'none', 'the ring hangs on the hook itself', TACIT),
   'connector.rated': open('force', 5, 100_000, LATER),
   'connector.metal': choice(METALS, 'unknown', SAFE, LATER),
   'connector.wire': open('length', 1 * mm, 20 * mm, LATER),
@@ -158,15 +159,15 @@ export const FIELDS = {
   'hook.projection': quantity('length', 0, 500 * mm, times(10, 'hook.wire', 'mm', 'ten wire diameters from the ceiling to the bowl'), LATER),
   'place.support': choice(SUPPORTS, 'ceilingHook', 'hung from a hook in the ceiling', FIRST),
   'place.substrate': choice(PLACE_SUBSTRATES, 'unknown', SAFE, FIRST),
-  'place.known': choice(['seen', 'told'], 'seen', 'whoever answers has seen the place', LATER),
+  'place.known': choice(['seen', 'told'], 'seen', 'whoever answers has seen the place', TACIT),
   'place.timber': choice(TIMBERS, 'softwood', 'joists are softwood', LATER),
   'fixing.kind': choice(FIXING_KINDS, 'screwHook', 'the hook’s own thread is the fixing', LATER),
   'fixing.screw': screw,
   'fixing.length': open('length', 5 * mm, 400 * mm, LATER),
-  'fixing.between': quantity('length', 0, 200 * mm, is(0, 'mm', 'common practice', 'nothing between the head and the timber'), LATER),
+  'fixing.between': quantity('length', 0, 200 * mm, is(0, 'mm', 'common practice', 'nothing between the head and the timber'), TACIT),
   'fixing.timberDepth': open('length', 5 * mm, 1, LATER),
-  'fixing.grain': choice(['side', 'end'], 'side', 'into the side of the timber', LATER),
-  'fixing.count': quantity('count', 1, 12, is(1, '', 'common practice', 'one fixing'), LATER),
+  'fixing.grain': choice(['side', 'end'], 'side', 'into the side of the timber', TACIT),
+  'fixing.count': quantity('count', 1, 12, is(1, '', 'common practice', 'one fixing'), TACIT),
   'fixing.plugHole': quantity('length', 4 * mm, 20 * mm, is(6 * mm, 'mm', 'common practice', 'a plug of 6 mm'), LATER),
   'fixing.rated': open('force', 5, 100_000, LATER),
   'fixing.ratedFor': choice(['pullOut', 'shear', 'unknown'], 'unknown', SAFE, LATER),

@@ -8,6 +8,8 @@ export interface Assumed {
   readonly text: string
   readonly basis: Basis
   readonly source: string
+  /** What nobody mentions: taken, but not listed. */
+  readonly tacit: boolean
 }
 
 /** A hanger file read into SI: every field has a value, and it is known which were given. */

@@ -1,7 +1,7 @@
 import { YEAR } from '../catalogue/duration'
 import type { Field } from './field'
 
-const LATER = { first: false, essential: false } as const
+const LATER = { first: false, essential: false, tacit: false } as const
 
 /**
  * The columns of the pull-test log, in the order they are asked. Where a choice is not said the

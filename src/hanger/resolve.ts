@@ -78,13 +78,13 @@ function assume(path: FieldPath, field: Field, values: Readonly<Record<string, n
   if (!('default' in field)) return { value: null, assumed: null }
   if (field.type === 'choice') {
     const { choice, basis, source } = field.default
-    return { value: choice, assumed: { path, text: choice, basis, source } }
+    return { value: choice, assumed: { path, text: choice, basis, source, tacit: field.tacit } }
   }
   const { from, unit, basis, source } = field.default
   const rule = from((earlier) => values[earlier] as number)
   // A rule may leave the field's own range where another field is extreme.
   const value = Math.min(field.max, Math.max(field.min, field.kind === 'length' ? Math.round(rule * 1000) / 1000 : rule))
-  return { value, assumed: { path, text: formatSi(value, unit), basis, source } }
+  return { value, assumed: { path, text: formatSi(value, unit), basis, source, tacit: field.tacit } }
 }
 
 function conflicts(document: HangerDocument, answers: Answers, assumed: readonly Assumed[]): readonly FieldProblem[] {
