@@ -16,6 +16,7 @@ import * as knots from './knots'
 import * as lateral from './lateral'
 import * as legs from './legs'
 import * as metals from './metals'
+import * as places from './places'
 import * as plants from './plants'
 import * as plugs from './plugs'
 import * as potMaterials from './potMaterials'
@@ -42,7 +43,7 @@ const MODULES = {
   pottingMixes, fillings, potMaterials, vessels, plants,
   cords, tenacities, soaking, weighing, cordTests, pullTests, ropeTables, knots, knotEfficiencies, frictionPairs,
   metals, woods, sticks, timber, screws, withdrawal, lateral, eurocodeScrews,
-  plugs, boardFixings, ceilings, concrete, chain, connectors,
+  places, plugs, boardFixings, ceilings, concrete, chain, connectors,
   legs, seat, jolts, testHang,
   duration, ageing, reinspection, reserves,
 } as const

@@ -7,6 +7,8 @@ export const TIMBER_SPECIES = [
 ] as const
 export const TIMBERS = ['softwood', 'hardwood', 'unknown', ...TIMBER_SPECIES] as const
 export type Timber = (typeof TIMBERS)[number]
+/** Those that tables by wood list as hardwood; of the rest the lower, softwood, is taken. */
+export const HARDWOOD_TIMBERS: readonly Timber[] = ['hardwood', 'redOak', 'whiteOak', 'yellowPoplar', 'beechBirchHickory']
 
 /** Specific gravity of a building timber by the two conventions, which must not be mixed. */
 export interface TimberGravity {

@@ -1,4 +1,5 @@
-import type { FieldPath } from '../hanger/fields'
+import type { Refusal } from '../catalogue/refusals'
+import type { Answers, FieldPath } from '../hanger/fields'
 
 /** What happens to the pot if something gives way. */
 export type Outcome = 'stays' | 'tips' | 'falls' | 'unknown'
@@ -43,8 +44,50 @@ export type Finding =
   | { readonly code: 'RING_MAY_OPEN'; readonly force: number }
   | { readonly code: 'HOOK_OPEN_OVER_PEOPLE' }
   | { readonly code: 'HOOK_UNMARKED'; readonly testMass: number }
+  | { readonly code: 'HOOK_MAY_OPEN'; readonly force: number }
+  | { readonly code: 'HOOK_MAY_UNSCREW' }
+  | { readonly code: 'CONNECTOR_OPEN_OVER_PEOPLE'; readonly kind: Answers['connector.kind'] }
+  | { readonly code: 'CONNECTOR_UNRATED'; readonly testMass: number }
+  | { readonly code: 'CHAIN_NOT_FOR_LIFTING' }
+  | { readonly code: 'CHAIN_UNWELDED' }
+  | { readonly code: 'RING_ACROSS_GRAIN'; readonly asked: number; readonly bears: number }
+  | { readonly code: 'STICK_TOO_SHORT'; readonly length: number; readonly needed: number }
+  | { readonly code: 'STICK_TIPS' }
+  | { readonly code: 'STICK_UNRATED'; readonly testMass: number }
+  | { readonly code: 'STICK_DIAMETER_NEEDED'; readonly diameter: number }
+  | { readonly code: 'STICK_NONE_THICK_ENOUGH'; readonly most: number }
+  | { readonly code: 'STICK_WET_OUTDOORS' }
+  | { readonly code: 'STICK_SAGS'; readonly sag: number; readonly lasting: number }
+  | { readonly code: 'STICK_ONE_POINT'; readonly bunch: number }
+  | { readonly code: 'BAMBOO_SPLITS' }
+  | { readonly code: 'BAMBOO_HOLLOW_UNKNOWN' }
+  | { readonly code: 'BAMBOO_NO_WALL'; readonly hollow: number; readonly diameter: number }
+  | { readonly code: 'TOP_CORD_TOO_SHORT'; readonly cord: number; readonly least: number }
+  | { readonly code: 'TOP_CORD_SHALLOW'; readonly degrees: number; readonly refused: boolean }
+  | { readonly code: 'TOP_CORD_OFFSET'; readonly most: number }
+  | { readonly code: 'TOP_CORD_PARTS'; readonly strands: number }
   | { readonly code: 'SUBSTRATE_UNKNOWN' }
-  | { readonly code: 'PLASTERBOARD_REFUSED' }
+  | { readonly code: 'FIXING_REFUSED'; readonly what: Refusal }
+  | { readonly code: 'FIXING_KIND_UNKNOWN' }
+  | { readonly code: 'FIXING_NOT_FOR_TIMBER'; readonly kind: Answers['fixing.kind'] }
+  | { readonly code: 'GO_ROUND_INSTEAD'; readonly substrate: Answers['place.substrate'] }
+  | { readonly code: 'NOTHING_TO_GO_ROUND' }
+  | { readonly code: 'BEAM_CARRIES' }
+  | { readonly code: 'CORD_OVER_EDGE' }
+  | { readonly code: 'RAIL_NEEDS_RATING'; readonly testMass: number }
+  | { readonly code: 'BRANCH_UNTESTED'; readonly testMass: number }
+  | { readonly code: 'RATING_FOR_SHEAR'; readonly rated: number }
+  | { readonly code: 'RATING_WAY_UNSAID'; readonly capped: boolean }
+  | { readonly code: 'LOW_TABLE_FIGURE' }
+  | { readonly code: 'AERATED_DEPTH'; readonly given: number | null; readonly least: number }
+  | { readonly code: 'BOARD_NEEDS_RATING' }
+  | { readonly code: 'WALL_LEAN_UNKNOWN' }
+  | { readonly code: 'BRACKET_NO_LEVER' }
+  | { readonly code: 'BRACKET_TURNS' }
+  | { readonly code: 'BRACKET_UNRATED' }
+  | { readonly code: 'TOLD_BY_CUSTOMER' }
+  | { readonly code: 'SCREW_LONGER_THAN_TIMBER'; readonly length: number; readonly depth: number }
+  | { readonly code: 'LEAD_HOLE'; readonly diameter: number }
   | { readonly code: 'MASONRY_NEEDS_RATING' }
   | { readonly code: 'PENETRATION_TOO_SHORT'; readonly given: number; readonly least: number }
   | { readonly code: 'PULL_IN_PLACE'; readonly mass: number }

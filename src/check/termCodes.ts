@@ -1,6 +1,6 @@
 /** Factors on a capacity. */
 export const FACTOR_CODES = [
-  'effectiveStrands', 'strandsAtWraps', 'wet', 'ageing', 'drainHole', 'duration', 'reserve', 'relaxation', 'atRest', 'forAMoment', 'scatter',
+  'effectiveStrands', 'strandsAtWraps', 'wet', 'ageing', 'drainHole', 'duration', 'reserve', 'relaxation', 'atRest', 'forAMoment', 'scatter', 'wetService',
 ] as const
 export type FactorCode = (typeof FACTOR_CODES)[number]
 
@@ -14,7 +14,13 @@ export const TERM_CODES = [
   'strandsPerLeg', 'strandsThatCarry', 'efficiency', 'reserveOf', 'durationSlope', 'loadTime', 'testTime',
   'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'wraps', 'wrapTension', 'testMass', 'testVolume', 'waterDensity',
   'wire', 'insideWidth', 'meanRadius', 'yieldStress', 'plasticMoment', 'lever', 'sidePull',
-  'screwDiameter', 'penetration', 'gravityIndex', 'withdrawalConstant',
+  'hookShare', 'ringBar', 'ringBending', 'ringSplitting', 'acrossStrength', 'acrossScatter', 'acrossLow',
+  'stickDiameter', 'stickHollow', 'stickModulus', 'stickArea', 'stickInertia', 'stickSpan', 'stickStiffness', 'rupture', 'shearStrength', 'grainShare', 'lowShare', 'stickDivisor',
+  'bendingStress', 'shearStress', 'momentShare', 'shearPeak', 'shearPart', 'thrustShare', 'topCordLength', 'hookHeight', 'loadOffset', 'bowingThrust', 'stressShare',
+  'screwDiameter', 'penetration', 'gravityIndex', 'withdrawalConstant', 'ultimateConstant', 'impliedSafety', 'endGrain', 'endGrainAcross',
+  'othersMass', 'placeLoad', 'pullOut', 'along', 'fixings', 'countedFixings', 'widestRadius', 'leanDrop', 'reach', 'screws', 'pivotRise', 'highestScrew', 'leverSquares', 'middleLever', 'middleSquares',
+  'pullOutRating', 'shearShare', 'alongCapacity', 'plugHole', 'proofMass', 'anchorDepth', 'coneConstant', 'concreteStrength', 'coneBound',
+  'lateralConstant', 'acrossGrain', 'countedDiameter', 'overLimit', 'lateralDepth', 'rootDiameter', 'bendingYield', 'bearingConstant', 'bearingPower', 'bearingPerLength', 'yieldReduction',
   'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'weightHeld', 'dropHeight', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare',
 ] as const
 export type TermCode = (typeof TERM_CODES)[number]

@@ -18,6 +18,10 @@ const unratedBracket: Rule = (a) => onBracket(a) && a['bracket.rated'] === null
 const connected: Rule = (a) => a['connector.kind'] !== 'none'
 const unratedConnector: Rule = (a) => connected(a) && a['connector.rated'] === null
 const fixed: Rule = (a) => a['place.support'] !== 'overBeam'
+/** A rail or rod that the cord goes round, known by what its brackets are rated for. */
+const roundABar: Rule = (a) => !fixed(a) && ['rail', 'curtainRod', 'showerRod', 'towelRod'].includes(a['place.substrate'])
+/** A hole is drilled, in timber or in a wall, and its depth may matter. */
+const drilled: Rule = (a) => inTimber(a) || (fixed(a) && a['fixing.rated'] === null && ['aeratedBlock', 'concrete'].includes(a['place.substrate']))
 const tested: Rule = (a) => a['testHang.mass'] !== null || a['testHang.volume'] !== null
 const cordGuess: Rule = (a) => a['cord.rated'] === null
 
@@ -89,20 +93,19 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'hook.projection': hasHook,
   'fixing.kind': fixed,
   'fixing.screw': inTimber,
-  'fixing.length': inTimber,
-  'fixing.between': inTimber,
+  'fixing.length': drilled,
+  'fixing.between': drilled,
   'fixing.timberDepth': inTimber,
   'fixing.grain': inTimber,
   'fixing.count': (a) => fixed(a) && !onBracket(a),
   'fixing.plugHole': (a) => fixed(a) && a['fixing.kind'] === 'plug',
   'place.timber': inTimber,
-  'fixing.rated': fixed,
+  'fixing.rated': (a) => fixed(a) || roundABar(a),
   'fixing.ratedFor': (a) => fixed(a) && a['fixing.rated'] !== null,
   'fixing.ratedShear': (a) => fixed(a) && a['fixing.rated'] !== null && a['place.support'] !== 'ceilingHook',
   'fixing.diameter': inTimber,
   'fixing.penetration': inTimber,
-  'fixing.proof': fixed,
-  'bracket.rated': onBracket,
+  'bracket.rated': (a) => onBracket(a) || roundABar(a),
   'bracket.reach': onBracket,
   'bracket.screws': onBracket,
   'bracket.top': onBracket,

@@ -15,7 +15,7 @@ export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
   pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', vessels: 'Saucers and cover pots', plants: 'Plants',
   cords: 'Cord', soaking: 'Wet cord', weighing: 'Weighing', tenacities: 'Yarn and cord', cordTests: 'Cord tests', pullTests: 'Pull tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
   metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening', eurocodeScrews: 'Screws by Eurocode 5',
-  plugs: 'Plugs', boardFixings: 'Fixings in plasterboard', ceilings: 'Ceilings and walls', concrete: 'Concrete', chain: 'Chain', connectors: 'Hooks, rings and connectors',
+  places: 'Fixings and brackets', plugs: 'Plugs', boardFixings: 'Fixings in plasterboard', ceilings: 'Ceilings and walls', concrete: 'Concrete', chain: 'Chain', connectors: 'Hooks, rings and connectors',
   legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', testHang: 'Test hang',
   duration: 'Time', ageing: 'Ageing', reinspection: 'Looking again', reserves: 'Reserves',
 }

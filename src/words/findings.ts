@@ -1,7 +1,9 @@
 import type { Finding, FindingCode, Outcome } from '../check/finding'
 import type { FieldPath } from '../hanger/fields'
 import { STANDARD_GRAVITY } from '../quantity/si'
+import { SETTLING_QUESTIONS } from '../catalogue/substrates'
 import { FIELD_WORDS } from './fields'
+import { REFUSAL_TEXTS, SETTLING_QUESTION_TEXTS } from './refusals'
 import { forceText, lengthText, massLeastText, massLimitText, massText, numberText, timeText } from './amounts'
 
 type Words = { readonly [C in FindingCode]: (finding: Extract<Finding, { code: C }>) => string }
@@ -73,8 +75,58 @@ const FINDING_WORDS: Words = {
   RING_MAY_OPEN: ({ force }) => `At ${forceText(force)} the ring may open slightly; it does not give way.`,
   HOOK_OPEN_OVER_PEOPLE: () => 'Over people an open hook is refused: a bump can lift the hanger out. Use a closed eye, or a hook with a latch or carabiner.',
   HOOK_UNMARKED: ({ testMass }) => `Of what metal the hook is was not said, so it counts as the softest. Hang ${massLeastText(testMass)} on it for 24 h, or find out what it is made of.`,
-  SUBSTRATE_UNKNOWN: () => 'What the hook is fixed into is not known. Find out whether there is a timber joist: tap, look from above, use a joist finder, or ask someone licensed.',
-  PLASTERBOARD_REFUSED: () => 'A plasterboard ceiling alone is refused for a lasting load overhead. Fix into a joist, or into a timber laid across two joists.',
+  HOOK_MAY_OPEN: ({ force }) => `At ${forceText(force)} the open hook may open slightly; it does not let go.`,
+  HOOK_MAY_UNSCREW: () => 'Twisted legs turn as they settle, and may turn a screw hook out of its hole. Hang a swivel between, or look at the hook at each watering.',
+  CONNECTOR_OPEN_OVER_PEOPLE: ({ kind }) => (kind === 'sHook'
+    ? 'Over people an open S-hook is refused: a bump can lift the hanger out. Use a carabiner with a rating.'
+    : 'Over people a chain of open links is refused: one link that opens lets everything fall. Use welded chain, or one with a rating.'),
+  CONNECTOR_UNRATED: ({ testMass }) => `What the part between hook and hanger bears is not known: enter the rating on its packet, or for S-hooks and steel chain its wire and width inside. Or hang ${massLeastText(testMass)} on it for 24 h.`,
+  CHAIN_NOT_FOR_LIFTING: () => 'The chain’s table is that of the thickest size no thicker than its wire; such chain is not made for lifting over people’s heads.',
+  CHAIN_UNWELDED: () => 'Chain of links that are only bent round is for places where its failure can hurt nobody.',
+  RING_ACROSS_GRAIN: ({ asked, bears }) => `Cut from a board, this ring would be pulled across its grain with ${numberText(asked / bears)} times what a weak softwood bears there. A bent, laminated or plywood ring may bear more.`,
+  STICK_TOO_SHORT: ({ length, needed }) => `The stick is ${lengthText(length)} long and would have to reach over ${lengthText(needed)}. Measure it again, or move its supports or the lark’s heads closer.`,
+  STICK_TIPS: () => 'The legs reach so far beyond the supports that the stick tips. Tie the top cord, or set the hooks, further out.',
+  STICK_UNRATED: ({ testMass }) => `How strong a natural stick is no table says; what is shown is a judged share of what weak wood bears. Hang ${massLeastText(testMass)} on it for 24 h, and stop at any crack or soft place; or use a dowel of a known wood.`,
+  STICK_DIAMETER_NEEDED: ({ diameter }) => `A dowel of the same wood ${lengthText(diameter)} thick would hold.`,
+  STICK_NONE_THICK_ENOUGH: ({ most }) => `No usual dowel of this wood up to ${lengthText(most)} would hold: use a stronger wood, or move the supports closer to the legs.`,
+  STICK_WET_OUTDOORS: () => 'Outdoors the stick gets wet, and wet wood is little more than half as strong: it counts so.',
+  STICK_SAGS: ({ sag, lasting }) => `The stick bends down by ${lengthText(sag)} just watered, and in time by as much as ${lengthText(lasting)}. That is a matter of looks.`,
+  STICK_ONE_POINT: ({ bunch }) => `The stick is bent by lark’s heads over ${lengthText(bunch)}; for the legs’ own pull all of them are taken to hang from the middle.`,
+  BAMBOO_SPLITS: () => 'Bamboo splits along its length long before it breaks: bind it beside every knot that bears, and never put a nail or screw through it.',
+  BAMBOO_HOLLOW_UNKNOWN: () => 'The hollow of the bamboo was not measured; a thin wall is taken. Look into its end and measure it.',
+  BAMBOO_NO_WALL: ({ hollow, diameter }) => `A hollow of ${lengthText(hollow)} leaves no wall in a bamboo of ${lengthText(diameter)}: measure both again.`,
+  TOP_CORD_TOO_SHORT: ({ cord, least }) => `The top cord is ${lengthText(cord)} long and the places where it is tied are ${lengthText(least)} apart: it has to be longer than that, better half as long again.`,
+  TOP_CORD_SHALLOW: ({ degrees: angle, refused }) => (refused
+    ? `The top cord rises only ${degrees(angle)} from the stick; below 15° no number can be trusted. Make it longer.`
+    : `The top cord rises only ${degrees(angle)} from the stick: a shallow cord multiplies the load. Make it longer.`),
+  TOP_CORD_OFFSET: ({ most }) => `The cord’s grip on the hook keeps the stick level as long as the pot hangs within ${lengthText(most)} of the middle. Further out the cord runs over the hook: tie it there with a hitch.`,
+  TOP_CORD_PARTS: ({ strands }) => (strands === 1
+    ? 'People are beneath, and the top cord is one strand: if it goes, everything falls. Use two or more, each tied by itself.'
+    : 'People are beneath: the strands of the top cord count as a spare for each other only where each is tied by itself.'),
+  SUBSTRATE_UNKNOWN: () => `What the hook is fixed into is not known. ${SETTLING_QUESTIONS.map((q) => SETTLING_QUESTION_TEXTS[q]).join(' ')} If you cannot tell, ask someone licensed.`,
+  FIXING_REFUSED: ({ what }) => REFUSAL_TEXTS[what],
+  FIXING_KIND_UNKNOWN: () => 'How it is held in the timber is not known. Take it out and look: a screw thread, a smooth nail or only glue.',
+  FIXING_NOT_FOR_TIMBER: ({ kind }) => `Timber holds by a thread of its own, and no figure is known for this: ${FIELD_WORDS['fixing.kind'].choices[kind] ?? kind}. Use a screw hook or screw straight into the wood.`,
+  GO_ROUND_INSTEAD: ({ substrate }) => `No figure is known for a fixing in ${FIELD_WORDS['place.substrate'].choices[substrate] ?? substrate}. Take the cord or a strap round it, use a clamp made for it, or enter what the fixing is rated for.`,
+  NOTHING_TO_GO_ROUND: () => 'A cord needs a beam, rail or branch to go round. Say what it is, or choose a hook or bracket.',
+  BEAM_CARRIES: () => 'A beam that carries a floor or roof carries a pot besides. Look that it is sound and is such a beam.',
+  CORD_OVER_EDGE: () => 'The edges of a beam wear cord through. Put a strap or padding under it, and look there often.',
+  RAIL_NEEDS_RATING: ({ testMass }) => `What a rail carries depends on its brackets. Enter what they are rated for, or pull the rail with ${massLeastText(testMass)} where it hangs and enter that.`,
+  BRANCH_UNTESTED: ({ testMass }) => `No figure is known for a branch. See that it is living and sound, pull it with ${massLeastText(testMass)} where it hangs, and enter that.`,
+  RATING_FOR_SHEAR: ({ rated }) => `The ${forceText(rated)} on the packet are meant down along the wall, and here the fixing is pulled out, where it may hold a fifth. Look what the packet says for a straight pull.`,
+  RATING_WAY_UNSAID: ({ capped }) => capped
+    ? 'The rating does not say whether it is meant for a straight pull; taken so, this is “just holds” at best. Look at the packet and say.'
+    : 'The rating does not say which way it is meant, and packets often print only the larger one, down along the wall. Look what the packet says for a straight pull.',
+  LOW_TABLE_FIGURE: () => 'No rating was given, so the low figure of a table is taken, and this is “just holds” at best. Enter the rating on the packet for this material.',
+  AERATED_DEPTH: ({ given, least }) => `Aerated block is soft: screw and plug must go ${lengthText(least)} into it, and as far from its edge${given === null ? '. Say how long the screw is' : `; here it is ${lengthText(Math.max(0, given))}`}.`,
+  BOARD_NEEDS_RATING: () => 'In plasterboard the fixing decides. Enter the rating on its packet for this board and a straight pull, or fix into the timber behind.',
+  WALL_LEAN_UNKNOWN: () => 'How the pot leans on the wall cannot be said before the legs reach round it.',
+  BRACKET_NO_LEVER: () => 'No screw of the bracket stands above the edge on which it turns, so nothing holds it to the wall. Measure how high the highest screw is.',
+  BRACKET_TURNS: () => 'A swing arm on one screw turns round it. Use a plate with two or more screws.',
+  BRACKET_UNRATED: () => 'What the bracket’s arm bears is not known. Enter its rating, or measure the thickness and height of its arm at the wall.',
+  TOLD_BY_CUSTOMER: () => 'The place is known as the customer told it, so more reserve is kept than for what was seen.',
+  SCREW_LONGER_THAN_TIMBER: ({ length, depth }) => `The screw goes in ${lengthText(length)} and the timber is ${lengthText(depth)} deep: what comes out behind does not count. Use a shorter one.`,
+  LEAD_HOLE: ({ diameter }) => `Drill a lead hole of ${lengthText(diameter)} first: without it the timber may split, with a wider one the thread holds less.`,
   MASONRY_NEEDS_RATING: () => 'In concrete, brick or block the plug decides. Enter the rating on its packet for that material, pulled straight out.',
   PENETRATION_TOO_SHORT: ({ given, least }) => `Only ${lengthText(given)} of thread is in the timber; a screw this thick needs ${lengthText(least)}, so it counts as a thinner one.`,
   PULL_IN_PLACE: ({ mass }) => `One screw overhead is trusted less until it was pulled: hang or pull ${massLeastText(mass)} on it in place, then enter that.`,

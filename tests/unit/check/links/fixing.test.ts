@@ -10,7 +10,7 @@ describe('what it is fixed into', () => {
   test('plasterboard alone is refused, whatever its packet says', () => {
     const refused = check({ 'place.substrate': 'plasterboard', 'fixing.rated': '200 kgf', 'weighed.mass': '0.5 kg' })
     expect(worstOfLink(refused, 'fixing').verdict).toBe('fails')
-    expect(codesOf(refused, 'fixing')).toEqual(['PLASTERBOARD_REFUSED'])
+    expect(codesOf(refused, 'fixing')).toEqual(['FIXING_REFUSED'])
     expect(refused.verdicts.place).toBe('fails')
     expect(refused.verdicts.hanger).not.toBe('fails')
   })
@@ -25,7 +25,7 @@ describe('what it is fixed into', () => {
     const bare = check({ 'place.substrate': 'masonry' })
     expect(worstOfLink(bare, 'fixing').verdict).toBe('not enough known')
     expect(codesOf(bare, 'fixing')).toEqual(['MASONRY_NEEDS_RATING'])
-    const rated = check({ 'place.substrate': 'masonry', 'fixing.rated': '80 kgf' })
+    const rated = check({ 'place.substrate': 'masonry', 'fixing.rated': '80 kgf', 'fixing.ratedFor': 'pullOut' })
     expect(worstOfLink(rated, 'fixing')).toMatchObject({ verdict: 'holds', part: 'rated' })
     expect(codesOf(rated, 'fixing')).toEqual([])
   })
@@ -33,7 +33,7 @@ describe('what it is fixed into', () => {
 
 describe('a rating', () => {
   test('is asked half as much again over people, and counts twice for a moment', () => {
-    const at = (patch: Patch, code: 'watered' | 'setDown') => linkIn(check({ 'place.substrate': 'masonry', 'fixing.rated': '300 N', ...patch }), 'fixing', code).allowable?.value
+    const at = (patch: Patch, code: 'watered' | 'setDown') => linkIn(check({ 'place.substrate': 'masonry', 'fixing.rated': '300 N', 'fixing.ratedFor': 'pullOut', ...patch }), 'fixing', code).allowable?.value
     expect(at({}, 'watered')).toBeCloseTo(300, 9)
     expect(at({ 'place.beneath': 'people' }, 'watered')).toBeCloseTo(200, 9)
     expect(at({}, 'setDown')).toBeCloseTo(600, 9)

@@ -1,0 +1,42 @@
+import { UNMEASURED_DIAMETER } from '../catalogue/cords'
+import { cradledProfile } from '../load/outline'
+import { metres, newtons } from '../quantity/si'
+import { wallHook } from '../statics/wallHook'
+import type { PlaceDemandOutcome, PlaceLoad } from './placeLoad'
+import type { Solved } from './solved'
+import { entering, worked } from './term'
+
+/**
+ * A hook or nail in a wall with the pot hanging below it, N: its weight along the wall; where the pot is wider
+ * than the hook stands out it leans, and pulls by H = W e / L. The pot touches at its widest level, a cord
+ * between; its weight may sit off the axis, away from the wall. No answer where the strands do not reach
+ * round the pot (WALL_LEAN_UNKNOWN).
+ */
+export function wallHookDemand(solved: Solved, { load, symbol, terms }: PlaceLoad): PlaceDemandOutcome {
+  const { answers } = solved.hanger
+  const { path, outline } = solved.geometry
+  if (!path.ok) return { ok: false, finding: { code: 'WALL_LEAN_UNKNOWN' }, fails: false, terms }
+  const widest = cradledProfile(outline).reduce((a, b) => (b.r > a.r ? b : a))
+  const cord = answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value
+  const projection = answers['hook.projection']
+  const centre = widest.r + cord + answers['seat.offset']
+  const ring = answers['make.top'] === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0
+  const drop = ring + path.top - widest.z
+  const leaning = wallHook({ weight: newtons(load), centreFromWall: metres(centre), projection: metres(projection), drop: metres(drop) })
+  if (!leaning.ok) return { ok: false, finding: { code: 'WALL_LEAN_UNKNOWN' }, fails: false, terms }
+  const along = worked('along', 'E_V', load, 'N', symbol, 'all of it hangs down along the wall')
+  if (!leaning.leans) return { ok: true, pull: 0, shear: load, load, terms: [...terms, along] }
+  return {
+    ok: true, pull: leaning.pull, shear: load, load,
+    terms: [
+      ...terms,
+      entering('widestRadius', 'r_w', widest.r, 'm', 'computed', 'from the pot’s axis to the wall that it leans on'),
+      entering('diameter', 'd_c', cord, 'm', answers['cord.diameter'] === null ? 'common practice' : 'your own', 'a cord lies between pot and wall'),
+      entering('seatOffset', 'o', answers['seat.offset'], 'm', 'your own', 'weight off the axis, away from the wall'),
+      entering('lever', 'e', projection, 'm', 'your own', 'from the wall to where it hangs'),
+      entering('leanDrop', 'L_d', drop, 'm', 'computed', 'from the hook down to where the pot touches the wall'),
+      worked('pullOut', 'E_N', leaning.pull, 'N', `${symbol} * (r_w + d_c + o - e) / L_d`, 'the pot leans on the wall: moments about the hook, without friction'),
+      along,
+    ],
+  }
+}
