@@ -1,3 +1,4 @@
+import sample from './demos/class-sample-with-pull-tests.strandwise?raw'
 import fern from './demos/fern-over-the-sideboard.strandwise?raw'
 import glazed from './demos/glazed-pot-by-the-reading-chair.strandwise?raw'
 import order from './demos/order-for-a-rented-flat.strandwise?raw'
@@ -7,4 +8,5 @@ export const DEMOS: readonly { readonly file: string; readonly title: string; re
   { file: 'fern-over-the-sideboard.strandwise', title: 'Fern over the sideboard: it holds', text: fern },
   { file: 'glazed-pot-by-the-reading-chair.strandwise', title: 'Glazed pot by the reading chair: it fails, and can be mended', text: glazed },
   { file: 'order-for-a-rented-flat.strandwise', title: 'Order for a rented flat: not enough is known', text: order },
+  { file: 'class-sample-with-pull-tests.strandwise', title: 'Class sample from a tested roll: it just holds', text: sample },
 ]
