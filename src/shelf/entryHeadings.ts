@@ -1,12 +1,11 @@
 import type { Field } from '../hanger/field'
+import { PULL_TEST_FIELDS } from '../hanger/pullTestFields'
 
-const LATER = { first: false, essential: false } as const
-
-/** What every entry may say besides its values. */
+/** What every entry may say besides its values; its day and note are read as those of a pull test. */
 export const ENTRY_HEADINGS = {
-  name: { type: 'text', max: 80, ...LATER },
-  date: { type: 'date', ...LATER },
-  note: { type: 'text', max: 200, ...LATER },
+  name: { ...PULL_TEST_FIELDS.note, max: 80 },
+  date: PULL_TEST_FIELDS.date,
+  note: PULL_TEST_FIELDS.note,
 } as const satisfies Readonly<Record<string, Field>>
 
 export type EntryHeading = keyof typeof ENTRY_HEADINGS
