@@ -29,6 +29,14 @@ test('cords counted and cut weigh their number times their length, whatever the 
   expect(massOf({ 'make.cords': '8' })).toEqual(massOf({}))
 })
 
+test('a stick weighs its wood, with the cord over it', () => {
+  const stick: Patch = { 'make.top': 'stick', 'stick.diameter': '18 mm', 'stick.length': '42 cm', 'stick.topCord': '60 cm', 'stick.topStrands': '2' }
+  const wood = (Math.PI / 4) * 0.018 ** 2 * 0.42
+  expect(massOf(stick).likely - massOf({}).likely).toBeCloseTo(wood * 545 + 1.2 * 0.0055, 12)
+  // Oak, 47 lb/ft3, and wet through.
+  expect(massOf({ ...stick, 'stick.held': 'twoHooks', 'stick.state': 'green' }).high - massOf({}).high).toBeCloseTo(wood * 753 * 1.6, 12)
+})
+
 describe('soaked', () => {
   const inStates = (patch: Patch) => hangerMass(hangerOf({ ...HANGER, ...patch }).answers)
 
