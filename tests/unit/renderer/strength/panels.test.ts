@@ -1,9 +1,8 @@
 import { enableAutoUnmount, mount } from '@vue/test-utils'
 import { afterEach, describe, expect, it } from 'vitest'
-import { forceText, legSectionTable, numberText, PART_NAMES, RUNG_GAP_TEXTS, strengthLadder, type LinkCode, type Patch } from '#core'
+import { forceText, legSectionTable, numberText, PART_NAMES, RUNG_GAP_TEXTS, strengthLadder, type Patch } from '#core'
 import SectionTable from '../../../../renderer/strength/SectionTable.vue'
 import StrengthLadder from '../../../../renderer/strength/StrengthLadder.vue'
-import { testHangText } from '../../../../renderer/strength/testHangText'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 
 enableAutoUnmount(afterEach)
@@ -54,18 +53,5 @@ describe('the table of sections', () => {
     expect(rows.map((row) => row[3])).toEqual(sections.map(({ effective }) => (effective === null ? 'not known' : numberText(effective))))
     const weakest = sections.find((section) => section.weakest)
     expect(rows.filter(([name]) => name?.includes('(weakest)')).map(([name]) => name)).toEqual([`${weakest === undefined ? '' : PART_NAMES[weakest.part]} (weakest)`])
-  })
-})
-
-describe('what a test hang lifts', () => {
-  const said = (patch: Patch, link: LinkCode): string | null => testHangText(checkOf({ ...ORDINARY, 'testHang.time': '24 h', 'testHang.slip': '1 mm', ...patch }).links.filter((result) => result.link === link))
-
-  it('is half its mass at rest and all of it for a moment, over nothing that asks for more', () => {
-    expect(said({ 'testHang.mass': '18 kg', 'place.beneath': 'nothing' }, 'gatheringGrip')).toBe('The test hang lets it carry 9 kg (19.8 lb) for good, and 18 kg (39.7 lb) for a moment.')
-  })
-
-  it('is not said where none counts', () => {
-    expect(said({ 'testHang.mass': '18 kg', 'testHang.slip': '5 mm' }, 'gatheringGrip')).toBeNull()
-    expect(said({ 'testHang.mass': '18 kg' }, 'leg')).toBeNull()
   })
 })
