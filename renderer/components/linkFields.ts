@@ -4,9 +4,17 @@ const CORD: readonly FieldPath[] = ['cord.fibre', 'cord.make', 'cord.diameter', 
 
 /** The answers that decide a part, shown on its card. */
 export const LINK_FIELDS: Readonly<Record<LinkCode, readonly FieldPath[]>> = {
-  fixing: ['place.substrate', 'place.timber', 'fixing.rated', 'fixing.diameter', 'fixing.penetration', 'fixing.proof', 'place.beneath'],
+  fixing: [
+    'place.support', 'place.substrate', 'place.timber', 'fixing.kind', 'fixing.screw', 'fixing.diameter', 'fixing.penetration', 'fixing.plugHole', 'fixing.count', 'fixing.rated', 'fixing.ratedFor', 'fixing.ratedShear',
+    'bracket.reach', 'bracket.screws', 'bracket.top', 'bracket.bottom', 'fixing.proof', 'place.beneath',
+  ],
+  bracket: ['bracket.rated', 'bracket.reach', 'bracket.metal', 'bracket.thick', 'bracket.high', 'place.beneath'],
+  pin: ['hook.projection', 'hook.wire', 'hook.metal', 'fixing.kind', 'fixing.diameter', 'fixing.penetration', 'fixing.between', 'place.beneath'],
   hook: ['hook.kind', 'hook.rated', 'hook.metal', 'hook.wire', 'hook.inside', 'place.beneath'],
   hookShank: ['hook.metal', 'hook.wire', 'hook.projection'],
+  connector: ['connector.kind', 'connector.rated', 'connector.joint', 'connector.metal', 'connector.wire', 'connector.inside', 'place.beneath'],
+  topCord: ['stick.topCord', 'stick.topStrands', 'stick.span', 'stick.held', 'hook.wire', ...CORD, 'place.beneath', 'place.exposure', 'place.life'],
+  stick: ['make.top', 'stick.wood', 'stick.diameter', 'stick.hollow', 'stick.state', 'stick.grain', 'stick.length', 'stick.held', 'stick.span', 'stick.bunch', 'stick.topCord', 'testHang.mass', 'testHang.time'],
   ring: ['make.top', 'ring.rated', 'ring.metal', 'ring.wire', 'ring.inside'],
   leg: ['make.legs', 'make.strands', 'make.build', 'make.joined', ...CORD, 'make.legLength', 'make.totalLength', 'make.fringe', 'place.exposure', 'place.life'],
   seat: ['cradle.kind', 'cradle.first', 'pot.rim', 'pot.height', 'pot.base', 'plant.height', 'seat.offset'],
@@ -21,6 +29,7 @@ export const LINK_FIELDS: Readonly<Record<LinkCode, readonly FieldPath[]>> = {
 
 /** Further answers that bear on a part but are seldom given; folded away on its card. */
 export const RARE_FIELDS: Readonly<Partial<Record<LinkCode, readonly FieldPath[]>>> = {
+  fixing: ['place.known', 'fixing.length', 'fixing.between', 'fixing.timberDepth', 'fixing.grain', 'rail.others'],
   leg: ['cord.lot', 'make.fillers', 'make.cords', 'make.cutLength', 'make.tolerance', 'make.date', 'pot.edge', 'reserve.own', 'reserve.reason'],
   seat: ['pot.shape', 'pot.length', 'pot.belly', 'pot.bellyHeight'],
   load: [

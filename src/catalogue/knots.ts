@@ -31,6 +31,9 @@ export const TURN_INTO_WRAPS: Value = value(0.5, '1', 'from memory', 'fibre rope
 /** A carrying strand that is itself tied: overhand, join, reef. */
 export const TIED_STRAND: Value = value(0.45, '1', 'published', 'overhand and square knot 0.43 to 0.47 (Plymouth Cordage 1946; Cordage Institute; Day 1970 as relayed by Minnesota Extension 1964)')
 
+/** A top cord where it is tied to its stick by a clove hitch or lark's head. */
+export const TIED_TO_STICK: Value = practice(0.5, 'lark’s head as on a thin bar; a clove hitch of thick natural rope keeps 0.75 (Day 1970), of thin cord nothing was found')
+
 /** A carrying strand that is spliced. */
 export const SPLICED_STRAND: Value = KNOT_EFFICIENCIES.shortSplice.handbook
 

@@ -38,6 +38,31 @@ const D245 = 'ASTM D245: divisor of the 5 % bending strength of clear wood, for 
 /** What the 5 % value of the modulus of rupture is divided by for an allowable under ten years of load. */
 export const CLEAR_WOOD_DIVISOR: Readonly<Record<WoodKind, Value>> = { hardwood: remembered(2.3, D245), softwood: remembered(2.1, D245) }
 
+/** How far the grain is taken to run out of a stick, rise over length, by what is said of it. */
+export const GRAIN_SLOPE: Readonly<Record<'straight' | 'unknown' | 'sloping', Value>> = {
+  straight: value(0, '1', 'common practice', 'lines that stay in the stick from end to end'),
+  unknown: value(0.1, '1', 'common practice', 'a judgement: dowels are sold with as much'),
+  sloping: value(0.2, '1', 'common practice', 'a judgement: the steepest that the table knows; small knots turn the grain as far'),
+}
+
+/** Strength and stiffness of green or soaked wood over those of dry wood, where the table has none. */
+export const GREEN_SHARE: Value = value(0.5, '1', 'computed', 'the lowest of the woods listed both ways: 0.50 to 0.65 of the modulus of rupture')
+
+/** What the 5 % value of the shear strength is divided by for an allowable under ten years of load. */
+export const SHEAR_DIVISOR: Readonly<Record<WoodKind, Value>> = {
+  hardwood: remembered(4.5, 'ASTM D245, older editions: divisor of the shear strength of clear wood, which allows for splits'),
+  softwood: remembered(4.1, 'ASTM D245, older editions: divisor of the shear strength of clear wood, which allows for splits'),
+}
+
+/** Dowels as they are usually sold, m. */
+export const USUAL_DOWELS: readonly number[] = [0.008, 0.01, 0.012, 0.016, 0.02, 0.022, 0.025, 0.028, 0.032]
+
+/** Bamboo's hollow over its width where it was not measured. */
+export const BAMBOO_HOLLOW: Value = value(0.85, '1', 'common practice', 'a judgement: a thin wall, for thin ones are weaker')
+
+/** Sag over the span from which it is told. */
+export const SAG_TOLD: Value = value(0.01, '1', 'common practice', 'a judgement: the eye sees a bend of a hundredth of the span')
+
 /** Bending strength of air-dry wood at 50 degrees C over that at 20. */
 export const WARM_WOOD: Value = value(0.8, '1', 'published', 'USDA Wood Handbook FPL-GTR-282 (2021), table 5-15: 20 % less at 11 to 15 % moisture, second-hand transcription')
 
@@ -62,6 +87,9 @@ export const BAMBOO = {
   splitNode: value(3.67e6, 'Pa', 'published', `${SPLITTING}, at a node`),
   splitDiaphragm: value(8.85e6, 'Pa', 'published', `${SPLITTING}, diaphragm`),
 } as const satisfies Readonly<Record<string, Value | Range>>
+
+/** Mean strength across the grain taken for a ring of unknown wood, Pa. */
+export const WEAKEST_ACROSS: Value = value(1.5e6, 'Pa', 'published', 'western redcedar, the weakest listed across the grain: USDA Wood Handbook FPL-GTR-282 (2021), table 5-3a, second-hand transcription')
 
 /** What a wooden ring with a finger joint or glue line of unknown make keeps. */
 export const UNKNOWN_JOINT: Value = value(0.5, '1', 'common practice', 'a judgement: the joint may be anything')

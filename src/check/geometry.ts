@@ -1,8 +1,9 @@
 import { UNMEASURED_DIAMETER } from '../catalogue/cords'
 import type { Answers } from '../hanger/fields'
 import { cradledOutline, cradledProfile, type CradledOutline } from '../load/outline'
-import { metres, type Metres } from '../quantity/si'
+import { metres, newtons, type Metres } from '../quantity/si'
 import { tautPath, type NoTautPath, type TautPath } from '../statics/tautPath'
+import { vCord } from '../statics/vCord'
 
 /** How the hanger hangs: strand length from hanging point to gathering knot, and the taut way round the pot. */
 export interface HangerGeometry {
@@ -13,10 +14,24 @@ export interface HangerGeometry {
   readonly outline: CradledOutline
   /** Length of the gathering knot along the cords. */
   readonly knot: Metres
-  /** From the hook's bowl to the end of the fringe when hung with the pot; null where no path exists. */
+  /** From the hook's bowl down to where the legs hang; null where the top cord does not reach. */
+  readonly top: Metres | null
+  /** From the hook's bowl to the end of the fringe when hung with the pot; null where no path exists, or the top cord does not reach. */
   readonly drop: Metres | null
   /** Where the cradle's first knots lie, measured from the gathering knot along a leg, against the pot. */
   readonly firstKnots: 'under the base' | 'on the side' | 'above the rim' | null
+}
+
+/**
+ * Length of what is above the legs: a ring, a stick on two hooks, or a stick and the height of its top cord; nothing
+ * where they are bunched on the hook; null where the top cord does not reach.
+ */
+export function topLength(answers: Answers): number | null {
+  if (answers['make.top'] === 'ring') return answers['ring.inside'] + 2 * answers['ring.wire']
+  if (answers['make.top'] === 'bunched') return 0
+  if (answers['stick.held'] === 'twoHooks') return answers['stick.diameter']
+  const cord = vCord({ cord: metres(answers['stick.topCord']), span: metres(answers['stick.span']), weight: newtons(1) })
+  return cord.ok ? cord.height + answers['stick.diameter'] / 2 : null
 }
 
 /**
@@ -26,7 +41,8 @@ export interface HangerGeometry {
  */
 export function hangerGeometry(answers: Answers): HangerGeometry {
   const knot = answers['gathering.wraps'] * (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value)
-  const ring = answers['make.top'] === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0
+  const top = topLength(answers)
+  const ring = answers['make.top'] === 'ring' ? top ?? 0 : 0
   const legLength = answers['make.legLength']
   const strand = legLength !== null
     ? legLength + answers['cradle.first']
@@ -41,7 +57,8 @@ export function hangerGeometry(answers: Answers): HangerGeometry {
     path,
     outline,
     knot: metres(knot),
-    drop: path.ok ? metres(ring + path.top + knot + answers['make.fringe']) : null,
+    top: top === null ? null : metres(top),
+    drop: path.ok && top !== null ? metres(top + path.top + knot + answers['make.fringe']) : null,
     firstKnots,
   }
 }

@@ -1,4 +1,6 @@
 import type { LinkCode, LinkResult } from './linkResult'
+import { connectorLink } from './links/connectorLink'
+import { bracketLink } from './links/bracketLink'
 import { fixingLink } from './links/fixingLink'
 import { gatheringGripLink } from './links/gatheringGripLink'
 import { gatheringTurnLink } from './links/gatheringTurnLink'
@@ -6,16 +8,24 @@ import { hookLink } from './links/hookLink'
 import { hookShankLink } from './links/hookShankLink'
 import { legLink } from './links/legLink'
 import { loadLink } from './links/loadLink'
+import { pinLink } from './links/pinLink'
 import { ringLink } from './links/ringLink'
 import { seatLink } from './links/seatLink'
+import { stickLink } from './links/stickLink'
+import { topCordLink } from './links/topCordLink'
 import { wrapHoopLink } from './links/wrapHoopLink'
 import type { Solved } from './solved'
 
 /** Every link of the load path, from the building down to the pot, with the function that checks it. */
 export const LOAD_PATH: Readonly<Record<LinkCode, (solved: Solved) => readonly LinkResult[]>> = {
   fixing: fixingLink,
+  bracket: bracketLink,
+  pin: pinLink,
   hook: hookLink,
   hookShank: hookShankLink,
+  connector: connectorLink,
+  topCord: topCordLink,
+  stick: stickLink,
   ring: ringLink,
   leg: legLink,
   seat: seatLink,

@@ -58,9 +58,9 @@ export function legSections(answers: Answers, parted: number, { tied, size }: Pi
   const knotted = (part: Part, strands: number, efficiency: Value): Section => section(part, strands, tied ? PLAIN_STRAND : efficiency)
   // The strength of a thinner rope goes with how that one bends: a thicker one of its kind is no weaker over any bar.
   const cord = size ?? thickestCord(answers)
-  const top = answers['make.top'] === 'ring'
-    ? knotted('larksHead', all, larksHeadEfficiency(answers['ring.wire'] / cord))
-    : knotted('bend', all, bendEfficiency(answers['hook.wire'] / cord))
+  const top = answers['make.top'] === 'bunched'
+    ? knotted('bend', all, bendEfficiency(topBar(answers) / cord))
+    : knotted('larksHead', all, larksHeadEfficiency(answers[answers['make.top'] === 'ring' ? 'ring.wire' : 'stick.diameter'] / cord))
   const run = knotted(RUN_PARTS[answers['make.build']], carrying, answers['make.build'] === 'plain' ? PLAIN_STRAND : FILLER_IN_KNOTS)
   const sections = [top, run]
   if (answers['make.joined'] === 'yes') sections.push(knotted('tiedStrands', carrying, TIED_STRAND))
@@ -83,8 +83,14 @@ export function carryingStrands(answers: Pick<Answers, 'make.build' | 'make.stra
   return Math.min(strands, answers['make.fillers'] ?? Math.max(1, Math.floor(strands * FILLER_SHARE.value)))
 }
 
+/** The bar that bunched legs or a top cord bend over: the wire of whatever hangs from the hook, or of the hook, the thinner where both are known. */
+export function topBar(answers: Answers): number {
+  const between = answers['connector.kind'] === 'none' ? null : answers['connector.wire']
+  return Math.min(answers['hook.wire'], between ?? answers['hook.wire'])
+}
+
 /** Diameter of the cord, measured or the thickest its grams per metre allow: the thicker, the worse it bends. */
-function thickestCord(answers: Answers): number {
+export function thickestCord(answers: Answers): number {
   const weighed = cordWeighing(answers)
   return answers['cord.diameter'] ?? (weighed === null ? THICKEST_DIAMETER.value : Math.sqrt(weighed.perMetre.high / MASS_BY_DIAMETER.low))
 }

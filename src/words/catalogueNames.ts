@@ -58,6 +58,7 @@ export const CATALOGUE_NAMES: Readonly<Record<string, string>> = {
   'knots.SHARP_EDGE': 'sharp edge of a pot: as a bar of this diameter',
   'knots.SPLICED_STRAND': 'carrying strand that is spliced: strength kept',
   'knots.TIED_STRAND': 'carrying strand that is itself tied (overhand, join, square knot): strength kept',
+  'knots.TIED_TO_STICK': 'top cord tied to its stick (clove hitch, lark’s head): strength kept',
   'knots.TURN_INTO_WRAPS': 'turn from the pot’s base into the gathering knot: strength kept',
   'knots.WRAP_RELAXATION': 'tension left in the wraps once relaxed',
   'knots.WRAP_TENSION': 'tension of a hand-pulled wrap of a new gathering knot',

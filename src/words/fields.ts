@@ -72,7 +72,7 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'make.joined': { label: 'Is a carrying strand tied in its length?', help: 'A knot, a join or a repair in a strand that carries.', choices: { no: 'no', yes: 'yes, knotted', splice: 'spliced', glued: 'glued, taped or whipped' } },
   'make.top': { label: 'What the legs hang from', help: 'A ring with lark’s heads, or cords bunched over the hook.', choices: { ring: 'a ring', bunched: 'cords bunched over the hook', stick: 'a stick' } },
   'make.legLength': { label: 'Length of a leg', help: 'From the ring to the cradle’s first knots, if you know it.', choices: {} },
-  'make.totalLength': { label: 'Whole length of the hanger', help: 'From the top of the ring to the end of the fringe, laid flat.', choices: {} },
+  'make.totalLength': { label: 'Whole length of the hanger', help: 'From the top of the ring, or from the stick, to the end of the fringe, laid flat.', choices: {} },
   'make.fringe': { label: 'Length of the fringe', help: 'Below the gathering knot.', choices: {} },
   'make.tolerance': { label: 'How unequal the legs may be', help: 'The longest leg against the shortest.', choices: {} },
   'make.cords': { label: 'Number of cords cut', help: 'All of them, fillers and working cords.', choices: {} },

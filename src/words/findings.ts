@@ -75,7 +75,7 @@ const FINDING_WORDS: Words = {
   RING_MAY_OPEN: ({ force }) => `At ${forceText(force)} the ring may open slightly; it does not give way.`,
   HOOK_OPEN_OVER_PEOPLE: () => 'Over people an open hook is refused: a bump can lift the hanger out. Use a closed eye, or a hook with a latch or carabiner.',
   HOOK_UNMARKED: ({ testMass }) => `Of what metal the hook is was not said, so it counts as the softest. Hang ${massLeastText(testMass)} on it for 24 h, or find out what it is made of.`,
-  HOOK_MAY_OPEN: ({ force }) => `At ${forceText(force)} the open hook may open slightly; it does not let go.`,
+  HOOK_MAY_OPEN: ({ force }) => `At ${forceText(force)} the hook’s bowl may open slightly; it does not let go.`,
   HOOK_MAY_UNSCREW: () => 'Twisted legs turn as they settle, and may turn a screw hook out of its hole. Hang a swivel between, or look at the hook at each watering.',
   CONNECTOR_OPEN_OVER_PEOPLE: ({ kind }) => (kind === 'sHook'
     ? 'Over people an open S-hook is refused: a bump can lift the hanger out. Use a carabiner with a rating.'

@@ -5,7 +5,9 @@ import type { WeightPart } from '../load/weightParts'
 
 /** Names of links, from the building down. */
 export const LINK_NAMES: Readonly<Record<LinkCode, string>> = {
-  fixing: 'Fixing in the ceiling',
+  fixing: 'Fixing in the building',
+  bracket: 'Arm of the bracket',
+  pin: 'What stands out of the wall',
   hook: 'Hook',
   hookShank: 'Shank of the hook',
   connector: 'Between hook and hanger',
@@ -23,6 +25,8 @@ export const LINK_NAMES: Readonly<Record<LinkCode, string>> = {
 /** What a link is for, in one line. */
 export const LINK_ROLES: Readonly<Record<LinkCode, string>> = {
   fixing: 'carries everything into the building',
+  bracket: 'holds the hanger away from the wall',
+  pin: 'hook or nail bent down by what hangs on it',
   hook: 'carries the ring or the bunched cords',
   hookShank: 'is bent when the pot swings',
   connector: 'S-hook, chain, carabiner or swivel',
@@ -72,6 +76,9 @@ export const PART_NAMES: Readonly<Record<Part, string>> = {
   judgedBending: 'bending, by judgement',
   lowTable: 'by the low figure of a table',
   pulledInPlace: 'by the pull in place',
+  pinInWood: 'bending or turning in the wood',
+  pinAtFace: 'bending at the wall',
+  armHinge: 'bending at the wall',
 }
 
 export const SIDE_NAMES: Readonly<Record<Side, string>> = { hanger: 'The hanger', place: 'The place' }
@@ -226,6 +233,11 @@ export const TERM_NAMES: Readonly<Record<TermCode, string>> = {
   shearShare: 'counted along the wall, as a share of straight out',
   alongCapacity: 'what it holds along the wall',
   plugHole: 'hole of the plug',
+  boardBetween: 'board over the timber',
+  leverInAll: 'lever from the timber to where it hangs',
+  armThick: 'thickness of the arm',
+  armHigh: 'height of the arm',
+  endWeight: 'weight left at the end of a swing',
   proofMass: 'mass of the pull in place',
   anchorDepth: 'depth of the anchor',
   coneConstant: 'constant of the cone of concrete',

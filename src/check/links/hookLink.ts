@@ -2,8 +2,10 @@ import { YIELD_STRESS } from '../../catalogue/metals'
 import { peopleBeneath } from '../../catalogue/reserves'
 import { CASES_WHOLE } from '../../load/loadCases'
 import { pascals } from '../../quantity/si'
+import { hookFirstYield } from '../../statics/curvedBar'
 import { closedRingLoad, openHookLoad, plasticMoment } from '../../statics/wire'
 import type { Finding } from '../finding'
+import { hookLoad } from '../hookLoad'
 import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 import { fromCatalogue, worked } from '../term'
@@ -12,35 +14,44 @@ import { reserveTerms, strengthReserve } from '../timeFactors'
 import { isWorse } from '../verdict'
 import { temperAssumed } from './assumedPart'
 import { ratedFactors, wireTerms } from './ringLink'
-import { weightTerms } from './weightTerms'
 
 /**
  * The hook's bowl: rated, or open wire by a plastic hinge opposite its mouth, or a closed eye by ring
  * collapse; straight pull, N. An unmarked one of unknown metal may have held a test hang (TEST_HANG_LIFTS,
  * or HOOK_UNMARKED where one would settle it). Over people an open hook is refused: a bump may lift the ring out
- * (HOOK_OPEN_OVER_PEOPLE).
+ * (HOOK_OPEN_OVER_PEOPLE). HOOK_MAY_OPEN from its first yield on; HOOK_MAY_UNSCREW where twisted legs hang from a screw hook
+ * without a swivel. No results where no hook carries.
  */
 export function hookLink(solved: Solved): readonly LinkResult[] {
+  const { answers } = solved.hanger
+  if (answers['place.support'] !== 'ceilingHook' && answers['place.support'] !== 'wallHook') return []
+  // A screw hook that is turned by what hangs from it may unscrew; said once.
+  const turns = answers['fixing.kind'] === 'screwHook' && answers['make.build'] === 'spiral' && answers['connector.kind'] !== 'swivel'
+  return hookInCases(solved).map((result): LinkResult => (turns && result.case === 'watered' ? { ...result, findings: [...result.findings, { code: 'HOOK_MAY_UNSCREW' }] } : result))
+}
+
+function hookInCases(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   // A latch keeps the ring in and adds no strength to the bowl.
   const bowl = answers['hook.kind'] !== 'closed'
   const refused = answers['hook.kind'] === 'open' && peopleBeneath(answers['place.beneath'])
   const findings: readonly Finding[] = refused ? [{ code: 'HOOK_OPEN_OVER_PEOPLE' }] : []
-  const tested = answers['hook.metal'] === 'unknown' && testHangFaults(solved, false)?.length === 0
+  // A test hang of the hanger alone says nothing of a hook that others hang from too.
+  const tested = answers['hook.metal'] === 'unknown' && answers['rail.others'] === null && testHangFaults(solved, false)?.length === 0
   return CASES_WHOLE.flatMap((code) => {
-    const load = solved.loads[code]
-    const base = { link: 'hook', side: 'place', case: code, demand: { value: load.weight, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const
+    const { load, terms: loadTerms } = hookLoad(solved, code)
+    const base = { link: 'hook', side: 'place', case: code, demand: { value: load, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const
     const rated = answers['hook.rated']
     if (rated !== null) {
       const { factors, terms } = ratedFactors(solved, code)
-      return temperAssumed(solved, ['hook.kind'], [assessLink({ ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the hook' }, factors, grade: 'rated', terms: [...weightTerms(solved, code), ...terms] })])
+      return temperAssumed(solved, ['hook.kind'], [assessLink({ ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the hook' }, factors, grade: 'rated', terms: [...loadTerms, ...terms] })])
     }
     const yieldStress = YIELD_STRESS[answers['hook.metal']]
     const stress = pascals(yieldStress.value)
     const wire = answers['hook.wire']
     const inside = answers['hook.inside']
     const capacity = bowl ? openHookLoad(wire, inside, stress) : closedRingLoad(wire, inside, stress)
-    const reserveOf = strengthReserve(answers, load.case)
+    const reserveOf = strengthReserve(answers, solved.loads[code].case)
     // An open hook that is refused is refused whatever its wire.
     const wired = temperAssumed(solved, refused ? ['hook.kind'] : ['hook.kind', 'hook.wire', 'hook.inside'], [assessLink({
       ...base,
@@ -48,8 +59,9 @@ export function hookLink(solved: Solved): readonly LinkResult[] {
       capacity: { value: capacity, unit: 'N', basis: 'computed', source: bowl ? 'the pull that bends an open hook of this wire open for good' : 'the pull that bends a closed eye of this wire for good' },
       factors: [reserve(reserveOf)],
       grade: 'table',
+      findings: bowl && load > hookFirstYield(wire, inside, stress) ? [...findings, { code: 'HOOK_MAY_OPEN', force: load }] : findings,
       terms: [
-        ...weightTerms(solved, code),
+        ...loadTerms,
         ...wireTerms('d_h', wire, inside, fromCatalogue('yieldStress', 'f_y', yieldStress), plasticMoment(wire, stress)),
         worked('capacity', 'R', capacity, 'N', bowl ? 'M_p / r_m' : '4 * M_p / r_m', bowl ? 'hinge opposite the mouth, lever the mean radius' : 'four hinges, each arm the mean radius'),
         ...reserveTerms(reserveOf),

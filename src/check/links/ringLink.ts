@@ -2,20 +2,24 @@ import { MOMENT } from '../../catalogue/duration'
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { RATED_FOR_A_MOMENT, RATED_IN_ACCIDENT } from '../../catalogue/reserves'
 import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
-import { pascals } from '../../quantity/si'
+import { LOWER_TAIL, WEAKEST_ACROSS, WOOD_SCATTER } from '../../catalogue/sticks'
+import { metres, newtons, pascals } from '../../quantity/si'
+import { woodenRing } from '../../statics/woodenRing'
 import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wire'
+import type { Finding } from '../finding'
 import { assessLink, factor, reserve, type Factor, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { byTestHang, liftFindings, testHangFaults, testMassFor } from '../testHang'
 import { allowableReserve, reserveTerms, strengthReserve } from '../timeFactors'
+import { lowerTail } from '../woodStrength'
 import { temperAssumed } from './assumedPart'
 import { weightTerms } from './weightTerms'
 
 /**
  * The ring the legs hang from, under the whole weight, N: rated, or a closed metal ring by plastic
  * collapse (RING_MAY_OPEN from its first yield on). Wooden rings are not known until test-hung
- * (RING_UNRATED). No results where the legs are bunched on the hook.
+ * (RING_UNRATED), with an estimate across their grain. No results where the legs are bunched on the hook.
  */
 export function ringLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
@@ -37,7 +41,7 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
       if (tested.utilisation !== null && tested.utilisation <= 1) return tested
     }
     if (metal === 'wood') {
-      return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_UNRATED', testMass: testMassFor(solved) }], terms: weightTerms(solved, code) })
+      return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', ...acrossGrain(solved, code) })
     }
     const yieldStress = YIELD_STRESS[metal]
     const stress = pascals(yieldStress.value)
@@ -61,6 +65,34 @@ export function ringLink(solved: Solved): readonly LinkResult[] {
       ],
     })
   }))
+}
+
+/**
+ * What a ring cut from a board would be asked across its grain, bar as high as thick, beside what the weakest listed wood
+ * bears there: an estimate, for the make of the ring is not known. Where it is more, RING_ACROSS_GRAIN.
+ */
+function acrossGrain(solved: Solved, code: CaseCode): { readonly findings: readonly Finding[]; readonly terms: readonly Term[] } {
+  const { answers } = solved.hanger
+  const [bar, inside] = [answers['ring.wire'], answers['ring.inside']]
+  const mean = metres((inside + bar) / 2)
+  const { weight } = solved.loads[code]
+  const { atLoad, splitting } = woodenRing({ load: newtons(weight), mean, thickness: bar, width: bar })
+  const bears = WEAKEST_ACROSS.value * lowerTail(WOOD_SCATTER.tensionAcross.value)
+  const unrated: Finding = { code: 'RING_UNRATED', testMass: testMassFor(solved) }
+  return {
+    findings: atLoad > bears ? [unrated, { code: 'RING_ACROSS_GRAIN', asked: atLoad, bears }] : [unrated],
+    terms: [
+      ...weightTerms(solved, code),
+      entering('ringBar', 'b_r', bar, 'm', 'your own', 'thickness of the ring'),
+      entering('insideWidth', 'w_in', inside, 'm', 'your own', 'width inside'),
+      worked('meanRadius', 'r_m', mean, 'm', '(w_in + b_r) / 2', 'to the middle of the bar'),
+      worked('ringBending', 'f_r', atLoad, 'Pa', '6 * (E * r_m / pi) / b_r^3', 'bending under the load (Roark, ring case 1)'),
+      worked('ringSplitting', 'f_sp', splitting, 'Pa', '3 * (E * r_m * (1 / 2 - 1 / pi)) / (2 * r_m * b_r^2)', 'pulled apart at the side (National Design Specification, 5.4.1)'),
+      fromCatalogue('acrossStrength', 'f_90', WEAKEST_ACROSS),
+      fromCatalogue('acrossScatter', 'v_90', WOOD_SCATTER.tensionAcross),
+      worked('acrossLow', 'f_90k', bears, 'Pa', `f_90 * (1 - ${LOWER_TAIL.value} * v_90)`, 'what a weak piece bears across its grain'),
+    ],
+  }
 }
 
 /** The factors on a rated load: the reserve it is used with, and what it may be asked for a moment. */

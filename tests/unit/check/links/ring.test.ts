@@ -11,7 +11,7 @@ describe('a wooden ring', () => {
   test('is not known: it breaks across the grain', () => {
     const wooden = check({ 'ring.metal': 'wood' })
     expect(worstOfLink(wooden, 'ring')).toMatchObject({ verdict: 'not enough known', utilisation: null })
-    expect(codesOf(wooden, 'ring')).toEqual(['RING_UNRATED'])
+    expect(codesOf(wooden, 'ring')).toEqual(['RING_UNRATED', 'RING_ACROSS_GRAIN'])
   })
 
   test('holds at rest by a test hang of twice the load', () => {

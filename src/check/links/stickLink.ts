@@ -1,0 +1,100 @@
+import { CREEP, NATURAL_STICK_DIVISOR, SAG_TOLD, UNKNOWN_WOOD } from '../../catalogue/sticks'
+import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import type { FieldPath } from '../../hanger/fields'
+import { assessLink, reserve, type LinkResult } from '../linkResult'
+import type { Finding } from '../finding'
+import { stickBeam, type StickBeam } from '../stickBeam'
+import { dowelNeeded } from '../dowelNeeded'
+import { hollowFault, stickSection } from '../stickSection'
+import { stickWood } from '../stickWood'
+import type { Solved } from '../solved'
+import { fromCatalogue } from '../term'
+import { byTestHang, liftFindings, testHangFaults, testMassFor } from '../testHang'
+import { allowableReserve, reserveTerms } from '../timeFactors'
+import { isWorse } from '../verdict'
+import { temperAssumed } from './assumedPart'
+import { stickRoutes } from './stick/stickRoutes'
+import { bendingCapacity } from './stick/stickSums'
+import { weightTerms } from './weightTerms'
+
+/**
+ * The stick the legs hang from, N of weight: bent, and sheared along its grain, under the loads at its lark's heads
+ * and the thrust of its top cord; of wood that a table knows both by its strength and by a permissible stress.
+ * Natural sticks are not known until test-hung (STICK_UNRATED), nor is bamboo of unmeasured hollow
+ * (BAMBOO_HOLLOW_UNKNOWN). Says which dowel would do (STICK_DIAMETER_NEEDED, STICK_NONE_THICK_ENOUGH), how it sags
+ * (STICK_SAGS), and what is not reckoned (STICK_ONE_POINT). No results where the legs hang from something else.
+ */
+export function stickLink(solved: Solved): readonly LinkResult[] {
+  const { answers } = solved.hanger
+  if (answers['make.top'] !== 'stick') return []
+  const beam = stickBeam(solved.hanger)
+  if (!beam.ok) return CASES_WHOLE.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known'))
+  const hollow = hollowFault(answers)
+  if (hollow !== null) return CASES_WHOLE.map((code) => without(solved, code, hollow, 'not enough known'))
+  const findings = notes(solved, beam)
+  const natural = answers['stick.wood'] === 'natural'
+  const reckoned = natural ? CASES_WHOLE.map((code) => judged(solved, code, beam)) : temperAssumed(solved, deciding(solved), sayDowel(solved, stickRoutes(solved, beam)))
+  return withTestHang(solved, reckoned).map((result): LinkResult => (result.case === 'watered' ? { ...result, findings: [...result.findings, ...findings] } : result))
+}
+
+/** The measures that decide; where the supports were measured the ends do not matter. */
+const deciding = ({ hanger: { given } }: Solved): readonly FieldPath[] => (given.has('stick.span') ? ['stick.diameter'] : ['stick.diameter', 'stick.length'])
+
+function without(solved: Solved, code: CaseCode, finding: Finding, atLeast: 'fails' | 'not enough known'): LinkResult {
+  return assessLink({
+    link: 'stick', part: 'whole', side: 'hanger', case: code, demand: { value: solved.loads[code].weight, unit: 'N' }, capacity: null, factors: [],
+    grade: 'table', overallFactor: null, atLeast, findings: [finding], terms: weightTerms(solved, code),
+  })
+}
+
+/** A natural stick: a judged share of what weak wood bears, never more than a hint. */
+function judged(solved: Solved, code: CaseCode, beam: StickBeam): LinkResult {
+  const { answers } = solved.hanger
+  const sum = bendingCapacity(answers, beam, {
+    stress: UNKNOWN_WOOD.value / NATURAL_STICK_DIVISOR.high, formula: 'f_m / q',
+    source: NATURAL_STICK_DIVISOR.source,
+    terms: [
+      fromCatalogue('rupture', 'f_m', UNKNOWN_WOOD),
+      fromCatalogue('stickDivisor', 'q', { ...NATURAL_STICK_DIVISOR, value: NATURAL_STICK_DIVISOR.high }),
+    ],
+  })
+  const reserveOf = allowableReserve(answers, solved.loads[code].case)
+  return assessLink({
+    link: 'stick', part: 'judgedBending', side: 'hanger', case: code, demand: { value: solved.loads[code].weight, unit: 'N' },
+    capacity: { value: sum.capacity, unit: 'N', basis: 'common practice', source: NATURAL_STICK_DIVISOR.source },
+    factors: [reserve(reserveOf)], grade: 'model', overallFactor: null, atLeast: 'not enough known',
+    findings: [{ code: 'STICK_UNRATED', testMass: testMassFor(solved) }],
+    terms: [...weightTerms(solved, code), ...sum.terms, ...reserveTerms(reserveOf)],
+  })
+}
+
+/** A stick of which the wood is not known may have held a test hang; what its wood says counts where it says more. */
+function withTestHang(solved: Solved, reckoned: readonly LinkResult[]): readonly LinkResult[] {
+  const wood = solved.hanger.answers['stick.wood']
+  if ((wood !== 'natural' && wood !== 'bamboo' && wood !== 'unknown') || testHangFaults(solved, false)?.length !== 0) return reckoned
+  return CASES_WHOLE.flatMap((code) => {
+    const known = reckoned.filter((r) => r.case === code)
+    const held = assessLink({ ...byTestHang(solved, code), link: 'stick', part: 'testHang', side: 'hanger', case: code, grade: 'tested', overallFactor: null, atLeast: 'holds', findings: liftFindings(solved, false) })
+    return held.utilisation !== null && held.utilisation <= 1 && known.some((k) => isWorse(k.verdict, held.verdict)) ? [held] : known
+  })
+}
+
+/** The smallest usual dowel of the same wood that would hold, where this one does not. */
+function sayDowel(solved: Solved, results: readonly LinkResult[]): readonly LinkResult[] {
+  if (solved.hanger.answers['stick.wood'] === 'bamboo' || results.every((r) => r.verdict === 'holds')) return results
+  const finding = dowelNeeded(solved)
+  return results.map((r): LinkResult => (r.verdict === 'holds' ? r : { ...r, findings: [...r.findings, finding] }))
+}
+
+function notes(solved: Solved, beam: StickBeam): readonly Finding[] {
+  const { answers } = solved.hanger
+  const wood = answers['stick.wood']
+  const findings: Finding[] = []
+  if (wood === 'bamboo') findings.push({ code: 'BAMBOO_SPLITS' })
+  if (wood === 'bamboo' && answers['stick.hollow'] === null) findings.push({ code: 'BAMBOO_HOLLOW_UNKNOWN' })
+  if (wood !== 'natural' && wood !== 'bamboo' && answers['stick.state'] === 'dry' && answers['place.exposure'] === 'outdoors') findings.push({ code: 'STICK_WET_OUTDOORS' })
+  const sag = (beam.sag * solved.loads.watered.weight) / (stickWood(answers).stiffness.value * CREEP.high * stickSection(answers).inertia)
+  if (sag > SAG_TOLD.value * answers['stick.span']) findings.push({ code: 'STICK_SAGS', sag, lasting: sag * CREEP.high })
+  if (answers['stick.bunch'] > 0) findings.push({ code: 'STICK_ONE_POINT', bunch: answers['stick.bunch'] })
+  return findings
+}

@@ -1,0 +1,112 @@
+import { FRICTION_PAIRS } from '../../catalogue/frictionPairs'
+import { TIED_TO_STICK } from '../../catalogue/knots'
+import { REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
+import { peopleBeneath } from '../../catalogue/reserves'
+import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import { metres, radians } from '../../quantity/si'
+import { noSlipLoadOffset } from '../../statics/vCordOffset'
+import { inCase, stillApplying, type CordStrength } from '../cordStrength'
+import type { Finding } from '../finding'
+import { assessLink, type LinkResult, type Term } from '../linkResult'
+import { saySettlingTests } from '../saySettlingTests'
+import { bendEfficiency, thickestCord, topBar, type Section } from '../sections'
+import type { Solved } from '../solved'
+import { stickBeam, type StickBeam } from '../stickBeam'
+import { entering, fromCatalogue, worked } from '../term'
+import { cordFactors } from '../timeFactors'
+import { worse, type Verdict } from '../verdict'
+import { weatherFindings } from '../weatherFindings'
+import { temperAssumed } from './assumedPart'
+import { thrustTerms } from './stick/stickSums'
+import { weightTerms } from './weightTerms'
+
+/**
+ * The cord from both ends of the stick over one hook, N: T = W Lc / (4 h), the fuller half where the load is off the
+ * middle; weakest where it bends over the hook or is tied to the stick. Findings: of the cord, TOP_CORD_TOO_SHORT,
+ * TOP_CORD_SHALLOW, how far off the middle the hook's friction holds it (TOP_CORD_OFFSET), and over people
+ * TOP_CORD_PARTS, since nothing else holds. No results where there is no top cord.
+ */
+export function topCordLink(solved: Solved): readonly LinkResult[] {
+  const { answers } = solved.hanger
+  if (answers['make.top'] !== 'stick' || answers['stick.held'] !== 'topCord') return []
+  const beam = stickBeam(solved.hanger)
+  if (!beam.ok) return beam.finding.code === 'TOP_CORD_TOO_SHORT' ? CASES_WHOLE.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known')) : []
+  const whole = saySettlingTests(solved, CASES_WHOLE.map((code) => inOneCase(solved, code, beam, answers['stick.topStrands'])))
+  return temperAssumed(solved, ['stick.topCord', 'stick.topStrands'], [...whole, ...strandParted(solved, beam)])
+}
+
+function without(solved: Solved, code: CaseCode, finding: Finding, atLeast: Verdict): LinkResult {
+  return assessLink({ link: 'topCord', part: 'whole', side: 'hanger', case: code, demand: null, capacity: null, factors: [], grade: 'table', overallFactor: null, atLeast, findings: [finding], terms: weightTerms(solved, code).filter((t) => t.code !== 'demand') })
+}
+
+/** Where the top cord is weakest: bent over the hook, or tied to the stick. */
+function weakest(solved: Solved, strands: number, cord: CordStrength): Section {
+  const { answers } = solved.hanger
+  const bend = bendEfficiency(topBar(answers) / (cord.size ?? thickestCord(answers)))
+  const [part, efficiency] = bend.value < TIED_TO_STICK.value ? (['bend', bend] as const) : (['tiedToStick', TIED_TO_STICK] as const)
+  return { part, strands, efficiency, effective: strands * efficiency.value }
+}
+
+function inOneCase(solved: Solved, code: CaseCode, beam: StickBeam, strands: number): LinkResult {
+  const { answers } = solved.hanger
+  const { case: loadCase, weight } = solved.loads[code]
+  const cord = inCase(solved.cord.wrap, loadCase)
+  const section = weakest(solved, strands, cord)
+  const time = cordFactors(answers, loadCase, false)
+  const tension = tensionOf(solved, beam, weight)
+  const slope = slopeOf(solved, beam)
+  const said = weatherFindings(answers)
+  const plain = solved.cord.wrap.dry.capacity
+  return assessLink({
+    link: 'topCord', part: section.part, side: 'hanger', case: code,
+    demand: { value: tension, unit: 'N' },
+    capacity: cord.capacity,
+    factors: [{ code: 'effectiveStrands', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }, ...stillApplying(cord, time.factors)],
+    grade: cord.grade,
+    overallFactor: plain === null || code === 'strandParted' ? null : (strands * plain.value) / tensionOf(solved, beam, solved.loads.watered.weight),
+    atLeast: said.reduce((worst, s) => worse(worst, s.atLeast), slope.atLeast),
+    findings: [...cord.findings, ...slope.findings, ...said.map((s) => s.finding), ...(code === 'watered' ? [offsetHeld(solved, beam)] : [])],
+    terms: [...demandTerms(solved, code, beam, tension), ...cord.terms, ...strandTerms(section), ...time.terms],
+  })
+}
+
+/** Pull in the fuller half: W Lc / (4 h), and as much more as the load is off the middle by lever. */
+const tensionOf = ({ hanger: { answers } }: Solved, beam: StickBeam, weight: number): number =>
+  ((weight * answers['stick.topCord']) / (4 * beam.height)) * (1 + (2 * beam.offset) / answers['stick.span'])
+
+const demandTerms = (solved: Solved, code: CaseCode, beam: StickBeam, tension: number): readonly Term[] => [
+  ...weightTerms(solved, code).filter((t) => t.code !== 'demand'),
+  ...thrustTerms(solved.hanger.answers, beam).filter((t) => t.code !== 'thrustShare'),
+  worked('demand', 'E', tension, 'N', 'W * L_c / (4 * h_c) * (1 + 2 * e_s / s_s)', 'equilibrium of the V, the fuller half'),
+]
+
+const strandTerms = (section: Section): readonly Term[] => [
+  entering('strandsThatCarry', 'n_c', section.strands, '1', 'your own', 'strands of the top cord'),
+  fromCatalogue('efficiency', 'eta', section.efficiency),
+  worked('effectiveStrands', 'n_eff', section.effective, '1', 'n_c * eta', section.efficiency.source),
+]
+
+/** A shallow V multiplies the load, as shallow legs do. */
+function slopeOf({ hanger: { answers } }: Solved, beam: StickBeam): { readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
+  const angle = Math.atan2(answers['stick.span'] / 2, beam.height)
+  const refused = angle > REFUSED_ANGLE.value
+  if (!refused && angle <= WIDE_ANGLE.value) return { findings: [], atLeast: 'holds' }
+  return { findings: [{ code: 'TOP_CORD_SHALLOW', degrees: 90 - (angle * 180) / Math.PI, refused }], atLeast: refused ? 'fails' : 'just holds' }
+}
+
+/** How far off the middle the load may hang before the cord runs over the hook, by the lowest friction of cord on steel. */
+function offsetHeld({ hanger: { answers } }: Solved, beam: StickBeam): Finding {
+  const span = answers['stick.span']
+  const angle = radians(Math.atan2(2 * beam.height, span))
+  return { code: 'TOP_CORD_OFFSET', most: noSlipLoadOffset({ height: metres(beam.height), angle }, metres(span), metres(0), FRICTION_PAIRS.oiledCottonOnSteel.sliding.low) }
+}
+
+/** Over people one strand of the top cord must not let it fall, for nothing else holds the stick. */
+function strandParted(solved: Solved, beam: StickBeam): readonly LinkResult[] {
+  const { answers } = solved.hanger
+  if (!peopleBeneath(answers['place.beneath'])) return []
+  const left = answers['stick.topStrands'] - 1
+  if (left === 0) return [without(solved, 'strandParted', { code: 'TOP_CORD_PARTS', strands: 1 }, 'fails')]
+  const result = inOneCase(solved, 'strandParted', beam, left)
+  return [{ ...result, findings: [...result.findings, { code: 'TOP_CORD_PARTS', strands: left + 1 }] }]
+}
