@@ -37,8 +37,10 @@ export function plotOf(set: PullTestSet, gravity: number): Plot {
   const along = (force: number): number => force / full
   const dots: Dot[] = []
   for (const { row, counted } of [...set.pulls].sort((a, b) => a.counted - b.counted)) {
-    const near = dots.filter((dot) => Math.abs(dot.along - along(counted)) < TOUCHING)
-    dots.push({ row, along: along(counted), above: near.length === 0 ? 0 : Math.max(...near.map(({ above }) => above)) + 1, isOutlier: set.outliers.includes(row) })
+    const taken = new Set(dots.filter((dot) => Math.abs(dot.along - along(counted)) < TOUCHING).map(({ above }) => above))
+    let above = 0
+    while (taken.has(above)) above += 1
+    dots.push({ row, along: along(counted), above, isOutlier: set.outliers.includes(row) })
   }
   const most = full / gravity
   const step = tickStep(most)

@@ -26,6 +26,8 @@ describe('the plot of a set of pull tests', () => {
     expect([dot(0)?.above, dot(3)?.above]).toEqual([0, 1])
     expect([dot(1)?.above, dot(2)?.above]).toEqual([0, 0])
     expect(plot.tallest).toBe(2)
+    // The third touches the second, not the first.
+    expect(plotOf(setOf(['18 kg', '18.8 kg', '19.6 kg']), STANDARD_GRAVITY).dots.map(({ above }) => above)).toEqual([0, 1, 0])
   })
 
   it('marks round masses', () => {
