@@ -11,12 +11,13 @@ import { temperAssumed } from './assumedPart'
 /**
  * The hook's shank where it leaves the ceiling, bent by the side pull W sin a cos a at the end of a
  * swing: capacity Mp over the lever to the bowl, N. A rated hook is bent too: its rating is for a
- * straight pull. No result where the bowl sits at the ceiling.
+ * straight pull. No result where the bowl sits at the ceiling, or for other supports: what stands out of a
+ * wall is the pin.
  */
 export function hookShankLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   const lever = answers['hook.projection']
-  if (lever <= 0) return []
+  if (answers['place.support'] !== 'ceilingHook' || lever <= 0) return []
   const yieldStress = YIELD_STRESS[answers['hook.metal']]
   const stress = pascals(yieldStress.value)
   const wire = answers['hook.wire']

@@ -1,0 +1,103 @@
+import { describe, expect, test } from 'vitest'
+import type { CheckResult, Patch } from '#core'
+import { madisonShare } from '../../../../src/check/woodStrength'
+import { checkOf, ORDINARY } from '../../hanger/hangerOf'
+import { without } from '../../hanger/without'
+import { codesOf, linkIn, worstOfLink } from '../linkOf'
+import { BRACKET, WALL_HOOK } from './places'
+
+const check = (patch: Patch): CheckResult => checkOf({ ...ORDINARY, ...patch })
+const pin = (patch: Patch, code: 'dry' | 'setDown' = 'setDown') => linkIn(check({ ...WALL_HOOK, ...patch }), 'pin', code)
+const arm = (patch: Patch, code: 'dry' | 'bump' = 'dry') => linkIn(check({ ...BRACKET, ...patch }), 'bracket', code)
+
+describe('what stands out of a wall', () => {
+  test('in brick bends at the face: yield moment over how far it stands out', () => {
+    expect(pin({ 'place.substrate': 'solidBrick' })).toMatchObject({ part: 'pinAtFace', demand: { value: check(WALL_HOOK).solved.loads.setDown.weight } })
+    expect(pin({ 'place.substrate': 'solidBrick' }).capacity?.value).toBeCloseTo((250 * 8 ** 3) / 6 / 24, 9)
+  })
+
+  test('in timber bends within the wood, earlier than at its face: by hand', () => {
+    const at = pin({ 'fixing.penetration': '80 mm' }).capacity?.value ?? NaN
+    const q = 114.5 * 0.32 ** 1.84 * 8 * madisonShare(10)
+    const moment = (250 * 8 ** 3) / 6
+    expect(at * 24 + at ** 2 / (2 * q)).toBeCloseTo(moment, 6)
+    expect(at).toBeLessThan(moment / 24)
+  })
+
+  test('little of it in the wood turns there', () => {
+    const shallow = pin({ 'fixing.penetration': '14 mm' }).capacity?.value ?? NaN
+    const q = 114.5 * 0.32 ** 1.84 * 8 * madisonShare(10)
+    expect(shallow ** 2 / (4 * q) + shallow * (24 + 7)).toBeCloseTo((q * 14 ** 2) / 4, 6)
+  })
+
+  test('board over the timber counts as air; lasting load and damp weaken the wood', () => {
+    const of = (patch: Patch, code: 'dry' | 'setDown' = 'setDown'): number => pin({ 'fixing.penetration': '80 mm', ...patch }, code).capacity?.value ?? NaN
+    expect(of({ 'hook.projection': '11 mm', 'fixing.between': '13 mm' })).toBeCloseTo(of({ 'hook.projection': '24 mm' }), 9)
+    expect(of({}, 'dry')).toBeLessThan(of({}))
+    expect(of({ 'place.exposure': 'steamy' })).toBeLessThan(of({}))
+  })
+
+  test('a nail or screw that is the hook itself bends by its own thickness', () => {
+    const nail = pin({ 'fixing.kind': 'nail', 'fixing.diameter': '2.87 mm', 'fixing.penetration': '50 mm', 'hook.projection': '10 mm', 'weighed.mass': '0.7 kg' })
+    expect(nail.terms.find((t) => t.symbol === 'd_h')?.value).toBe(0.00287)
+    expect(nail.terms.find((t) => t.symbol === 'f_y')?.value).toBeCloseTo(100_000 * 6894.757, -3)
+    // A screw by the root of its thread.
+    expect(pin({ 'fixing.kind': 'woodScrew' }).terms.find((t) => t.symbol === 'd_h')?.value).toBeCloseTo(0.0036, 12)
+  })
+
+  test('further out is never easier, thicker never harder', () => {
+    for (const substrate of ['timber', 'solidBrick'] as const) {
+      const out = ['5', '16', '40', '90'].map((mm) => pin({ 'place.substrate': substrate, 'hook.projection': `${mm} mm` }).capacity?.value ?? NaN)
+      expect([...out].sort((a, b) => b - a)).toEqual(out)
+      const thick = ['3', '5', '9', '14'].map((mm) => pin({ 'place.substrate': substrate, 'hook.wire': `${mm} mm` }).capacity?.value ?? NaN)
+      expect([...thick].sort((a, b) => a - b)).toEqual(thick)
+    }
+  })
+
+  test('that was not measured is not said to hold, nor to fail', () => {
+    const guess = without({ ...ORDINARY, ...WALL_HOOK }, 'hook.wire')
+    expect(worstOfLink(checkOf({ ...guess, 'weighed.mass': '0.1 kg' }), 'pin').verdict).not.toBe('holds')
+    expect(worstOfLink(checkOf({ ...guess, 'weighed.mass': '60 kg' }), 'pin').verdict).toBe('not enough known')
+  })
+
+  test('is no part of a hook in the ceiling, whose shank is bent by a swing only; and the shank none of a wall', () => {
+    const parts = (patch: Patch): readonly string[] => [...new Set(check(patch).links.map((l) => l.link))]
+    expect(parts({})).toContain('hookShank')
+    expect(parts({})).not.toContain('pin')
+    expect(parts(WALL_HOOK)).toContain('pin')
+    expect(parts(WALL_HOOK)).not.toContain('hookShank')
+    expect(parts({ ...WALL_HOOK, 'hook.projection': '0 mm' })).not.toContain('pin')
+  })
+})
+
+describe('the arm of a bracket', () => {
+  test('bends at the wall: f b h2 / 6 over its reach, the oval within its section', () => {
+    expect(arm({}).capacity?.value).toBeCloseTo((250 * 6 * 25 ** 2) / 6 / 220, 9)
+    expect(arm({ 'bracket.thick': '12 mm', 'bracket.high': '12 mm' }).capacity?.value).toBeCloseTo((250 * 12 ** 3) / 6 / 220, 9)
+  })
+
+  test('is bent aside too where a pot swings, by its weaker way; a swing arm gives way to it', () => {
+    const W = check({}).solved.loads.bump.weight / check({}).solved.loads.bump.factor
+    expect(arm({}, 'bump').demand?.value).toBeCloseTo(W * (0.75 + Math.sin(Math.PI / 6) * Math.cos(Math.PI / 6) * (25 / 6)), 9)
+    expect(arm({ 'place.support': 'swingArm' }, 'bump').demand?.value).toBe(check({}).solved.loads.bump.weight)
+    expect(arm({ 'bracket.thick': '25 mm' }, 'bump').demand?.value).toBe(check({}).solved.loads.bump.weight)
+  })
+
+  test('holds by its rating, whatever its section', () => {
+    expect(worstOfLink(check({ ...without(BRACKET, 'bracket.thick'), 'bracket.rated': '40 kgf' }), 'bracket')).toMatchObject({ verdict: 'holds', part: 'rated' })
+  })
+
+  test('without rating or section is not known', () => {
+    const bare = check(without(BRACKET, 'bracket.high'))
+    expect(worstOfLink(bare, 'bracket')).toMatchObject({ verdict: 'not enough known', utilisation: null })
+    expect(codesOf(bare, 'bracket')).toContain('BRACKET_UNRATED')
+  })
+
+  test('a longer one is never easier, a higher one never harder', () => {
+    const of = (path: string, values: readonly string[]): readonly number[] => values.map((mm) => arm({ [path]: `${mm} mm` }).utilisation ?? NaN)
+    const reach = of('bracket.reach', ['80', '150', '260', '420'])
+    expect([...reach].sort((a, b) => a - b)).toEqual(reach)
+    const high = of('bracket.high', ['9', '16', '25', '60'])
+    expect([...high].sort((a, b) => b - a)).toEqual(high)
+  })
+})
