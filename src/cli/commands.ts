@@ -11,17 +11,18 @@ import { checkJson } from './checkJson'
 import { checkSchema } from './checkSchema'
 import { checkTable } from './checkTable'
 import type { Output } from './output'
+import { placeCommand } from './placeCommand'
+import { placeSchema } from './placeSchema'
+import type { ReadFile } from './readFile'
 import { readSlingInput } from './readSlingInput'
 import { slingJson } from './slingJson'
 import { solveSling } from '../statics/sling/solveSling'
 
-/** How the command line reads a file: its text, or the sentence that says why not. */
-export type ReadFile = (file: string) => { readonly ok: true; readonly text: string } | { readonly ok: false; readonly why: string }
-
 export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
   check FILE… [--json]       check hanger files; --json gives one line of JSON for each
+  place FILE [--json]        say what fixing the hanger needs in each usual wall and ceiling, and what to ask the customer
   sling FILE                 solve one sling (JSON) and print its answer
-  schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; shelf, the file
+  schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; place, of place --json; shelf, the file
   catalogue [WORD] [--json]  list the catalogue's values, or those found under a word, with basis and source
 `
 
@@ -69,13 +70,13 @@ export function slingCommand(args: readonly string[], readFile: ReadFile): Outpu
   return { out: `${JSON.stringify(slingJson(result))}\n`, err: '', exit }
 }
 
-const SCHEMAS: Readonly<Record<string, () => object>> = { hanger: hangerFileSchema, check: checkSchema, shelf: shelfFileSchema }
+const SCHEMAS: Readonly<Record<string, () => object>> = { hanger: hangerFileSchema, check: checkSchema, place: placeSchema, shelf: shelfFileSchema }
 
-/** `schema [hanger|check|shelf]`. */
+/** `schema [hanger|check|place|shelf]`. */
 export function schemaCommand(args: readonly string[]): Output {
   const [what = 'hanger', ...rest] = args
   const schema = Object.hasOwn(SCHEMAS, what) ? SCHEMAS[what] : undefined
-  if (rest.length > 0 || schema === undefined) return { out: '', err: `schema knows hanger, check and shelf, not ${args.join(' ')}.\n`, exit: 2 }
+  if (rest.length > 0 || schema === undefined) return { out: '', err: `schema knows hanger, check, place and shelf, not ${args.join(' ')}.\n`, exit: 2 }
   return { out: `${JSON.stringify(schema(), null, 2)}\n`, err: '', exit: 0 }
 }
 
@@ -84,6 +85,7 @@ export function runCommand(argv: readonly string[], readFile: ReadFile): Output 
   const [verb, ...args] = argv
   switch (verb) {
     case 'check': return checkCommand(args, readFile)
+    case 'place': return placeCommand(args, readFile)
     case 'sling': return slingCommand(args, readFile)
     case 'schema': return schemaCommand(args)
     case 'catalogue': return catalogueCommand(args)

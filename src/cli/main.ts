@@ -1,6 +1,7 @@
 import { readFileSync, statSync } from 'node:fs'
 import { resolve } from 'node:path'
-import { runCommand, type ReadFile } from './commands'
+import { runCommand } from './commands'
+import type { ReadFile } from './readFile'
 
 /** Largest file that is read, bytes; a hanger file has a few thousand. */
 const LARGEST = 1024 * 1024

@@ -1,0 +1,46 @@
+import { BENEATH, peopleBeneath, RESERVE, RESERVE_ON_ALLOWABLE, type Beneath } from '../catalogue/reserves'
+import type { Caution } from '../check/cautions'
+import { packetRating, type Loaded } from './placeNeeds'
+
+/** What one answer to "what is beneath" asks of hanger and place. */
+export interface BeneathChoice {
+  readonly beneath: Beneath
+  /** On strengths that hold no safety of their own, and on ratings and published allowables. */
+  readonly reserve: number
+  readonly reserveOnRated: number
+  /** Whether an open hook will do. */
+  readonly openHook: boolean
+  /** Whether one strand that parts must not let the pot fall, and a second tie is asked for. */
+  readonly redundant: boolean
+  /** Cautions that weigh most there. */
+  readonly cautions: readonly Caution[]
+  /** What the packet of one fixing overhead would have to say, straight out, N; null where nothing can be said. */
+  readonly rating: number | null
+}
+
+const CAUTIONS_BENEATH: Readonly<Record<Beneath, readonly Caution[]>> = {
+  nothing: [],
+  furniture: ['heatAndSockets'],
+  wayThrough: ['headroom'],
+  people: ['notOverBed', 'secondTie', 'children'],
+  public: ['secondTie', 'headroom', 'children', 'localCodes'],
+}
+
+/** What each of the five answers changes for this hanger, mildest first. */
+export const beneathChoices = (loaded: Loaded): readonly BeneathChoice[] => BENEATH.map((beneath) => {
+  const { solved } = loaded
+  const there: Loaded = {
+    ...loaded,
+    document: { ...loaded.document, typed: { ...loaded.document.typed, 'place.beneath': beneath } },
+    solved: { ...solved, hanger: { ...solved.hanger, answers: { ...solved.hanger.answers, 'place.beneath': beneath } } },
+  }
+  return {
+    beneath,
+    reserve: RESERVE[beneath].value,
+    reserveOnRated: RESERVE_ON_ALLOWABLE[beneath].value,
+    openHook: !peopleBeneath(beneath),
+    redundant: peopleBeneath(beneath),
+    cautions: CAUTIONS_BENEATH[beneath],
+    rating: packetRating(there, 'joistOverhead')?.fixing ?? null,
+  }
+})

@@ -1,0 +1,26 @@
+import type { LinkCode, LinkResult } from '../check/linkResult'
+import { LOAD_PATH } from '../check/loadPath'
+import type { Solved } from '../check/solved'
+import { temperLowReserve } from '../check/temperLowReserve'
+import { editField, type HangerDocument } from '../hanger/document'
+import type { FieldPath } from '../hanger/fields'
+import { resolveDocument } from '../hanger/resolve'
+import type { PlaceChanges } from './placeCandidates'
+
+/** Links that a fixing and what it holds decide; a chain or stick below them is the hanger's own matter. */
+const FIXED: readonly LinkCode[] = ['fixing', 'bracket', 'pin', 'hook', 'hookShank']
+
+/** A document with other answers about its place; null takes one back. */
+export const withPlace = (document: HangerDocument, changes: PlaceChanges): HangerDocument =>
+  (Object.entries(changes) as [FieldPath, string | null][]).reduce((changed, [path, text]) => editField(changed, path, text), document)
+
+/**
+ * How the links of the place stand with other answers about it. What hangs there does not depend on
+ * them, so `solved`, of the document itself, serves for all. Null if the changed document cannot be read.
+ */
+export function placeResults(document: HangerDocument, solved: Solved, changes: PlaceChanges): readonly LinkResult[] | null {
+  const resolved = resolveDocument(withPlace(document, changes))
+  if (!resolved.ok) return null
+  const there: Solved = { ...solved, hanger: resolved.hanger }
+  return temperLowReserve(resolved.hanger.answers, FIXED.flatMap((link) => LOAD_PATH[link](there))).filter((l) => l.side === 'place')
+}
