@@ -1,4 +1,5 @@
 import { CATALOGUE_CORDS } from '../catalogue/cords'
+import { USUAL_DOWELS } from '../catalogue/sticks'
 import type { CheckResult } from '../check/checkHanger'
 import type { LinkCode } from '../check/linkResult'
 import type { Patch } from '../hanger/document'
@@ -8,6 +9,7 @@ import { STANDARD_GRAVITY } from '../quantity/si'
 export const REMEDY_CODES = [
   'drillHole', 'higherRating', 'moreWraps', 'testHang', 'pullInPlace', 'closedEye', 'thickerHook', 'shorterHook', 'deeperScrew', 'useJoist', 'steelRing', 'thickerRing', 'replaceSooner',
   'lighterMix', 'lighterPot', 'smallerPot', 'netCradle', 'otherPlace', 'thickerCord', 'padEdge', 'wholeStrands', 'moreStrands', 'plainLegs', 'moreLegs', 'longerHanger', 'smallestCord',
+  'longerTopCord', 'moreTopStrands', 'thickerStick', 'ratedConnector',
 ] as const
 export type RemedyCode = (typeof REMEDY_CODES)[number]
 
@@ -23,7 +25,7 @@ export interface RemedyKind {
   readonly patches: (check: CheckResult) => readonly Patch[]
 }
 
-const ALL_LOADED: readonly LinkCode[] = ['fixing', 'hook', 'hookShank', 'ring', 'leg', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'seat']
+const ALL_LOADED: readonly LinkCode[] = ['fixing', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ring', 'leg', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'seat']
 const CORD: readonly LinkCode[] = ['leg', 'gatheringTurn', 'wrapHoop']
 const mm = (value: number): string => formatSi(value, 'mm')
 const kgUp = (value: number): string => `${Math.ceil(value * 10) / 10} kg`
@@ -36,9 +38,9 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
     patches: ({ solved: { hanger: { answers } } }) => [4, 8, 12].map((more) => ({ 'gathering.wraps': String(Math.min(40, answers['gathering.wraps'] + more)) })),
   },
   {
-    code: 'testHang', helps: ['gatheringGrip', 'ring'], plannedOnly: false, cost: 1,
+    code: 'testHang', helps: ['gatheringGrip', 'ring', 'stick', 'connector'], plannedOnly: false, cost: 1,
     patches: ({ links, solved: { geometry: { path } } }) => {
-      const asked = links.flatMap((l) => l.findings).flatMap((f) => (f.code === 'GRIP_UNTESTED' || f.code === 'RING_UNRATED' ? [f.testMass] : []))
+      const asked = links.flatMap((l) => l.findings).flatMap((f) => (f.code === 'GRIP_UNTESTED' || f.code === 'RING_UNRATED' || f.code === 'STICK_UNRATED' || f.code === 'CONNECTOR_UNRATED' ? [f.testMass] : []))
       return asked.length > 0 && path.ok ? [1, 1.25, 1.5].map((more) => ({ 'testHang.mass': kgUp(Math.max(...asked) * more), 'testHang.time': '24 h', 'testHang.slip': '1 mm' })) : []
     },
   },
@@ -65,9 +67,9 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   },
   { code: 'useJoist', helps: ['fixing'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['place.substrate'] === 'timber' ? [] : [{ 'place.substrate': 'timber' }]) },
   {
-    code: 'higherRating', helps: ['fixing', 'hook', 'ring'], plannedOnly: false, cost: 2,
+    code: 'higherRating', helps: ['fixing', 'hook', 'connector', 'ring'], plannedOnly: false, cost: 2,
     patches: ({ solved: { hanger: { answers } }, governing }) => {
-      const path = governing?.link === 'fixing' || governing?.link === 'ring' ? (`${governing.link}.rated` as const) : 'hook.rated'
+      const path = governing?.link === 'fixing' || governing?.link === 'connector' || governing?.link === 'ring' ? (`${governing.link}.rated` as const) : 'hook.rated'
       const rated = answers[path]
       return rated === null ? [] : [1.25, 1.5, 2, 3, 4].map((more): Patch => ({ [path]: `${Math.ceil((rated * more) / STANDARD_GRAVITY)} kgf` }))
     },
@@ -77,7 +79,28 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
     code: 'thickerRing', helps: ['ring'], plannedOnly: true, cost: 2,
     patches: ({ solved: { hanger: { answers } } }) => (answers['ring.rated'] === null && answers['ring.metal'] !== 'wood' ? [1, 2, 3, 4] : []).map((more) => ({ 'ring.wire': mm(answers['ring.wire'] + more / 1000) })),
   },
-  { code: 'replaceSooner', helps: CORD, plannedOnly: false, cost: 1, patches: ({ solved: { hanger: { answers } } }) => ['2 years', '1 year'].filter((_, i) => answers['place.life'] > (2 - i) * 366 * 86400).map((life) => ({ 'place.life': life })) },
+  {
+    code: 'longerTopCord', helps: ['topCord', 'stick'], plannedOnly: false, cost: 1,
+    patches: ({ solved: { hanger: { answers } } }) => (answers['make.top'] === 'stick' && answers['stick.held'] === 'topCord' ? [1.5, 2, 3] : [])
+      .map((share) => share * answers['stick.span']).filter((length) => length > answers['stick.topCord']).map((length) => ({ 'stick.topCord': mm(length) })),
+  },
+  {
+    code: 'moreTopStrands', helps: ['topCord'], plannedOnly: false, cost: 1,
+    patches: ({ solved: { hanger: { answers } } }) => [1, 2, 4, 8].map((more) => ({ 'stick.topStrands': String(Math.min(24, answers['stick.topStrands'] + more)) })),
+  },
+  {
+    code: 'thickerStick', helps: ['stick'], plannedOnly: true, cost: 2,
+    patches: ({ solved: { hanger: { answers } } }) => USUAL_DOWELS.filter((d) => d > answers['stick.diameter'] * (1 + 1e-9)).map((d) => ({ 'stick.diameter': mm(d) })),
+  },
+  {
+    code: 'ratedConnector', helps: ['connector'], plannedOnly: false, cost: 2,
+    patches: ({ links }) => {
+      const between = links.filter((l) => l.link === 'connector')
+      const most = Math.max(...between.flatMap((l) => (l.demand === null ? [] : [l.demand.value])))
+      return between.some((l) => l.part === 'rated') || !Number.isFinite(most) ? [] : [1, 2, 4].map((more) => ({ 'connector.kind': 'carabiner', 'connector.rated': `${Math.ceil((most * more) / STANDARD_GRAVITY)} kgf` }))
+    },
+  },
+  { code: 'replaceSooner', helps: [...CORD, 'topCord'], plannedOnly: false, cost: 1, patches: ({ solved: { hanger: { answers } } }) => ['2 years', '1 year'].filter((_, i) => answers['place.life'] > (2 - i) * 366 * 86400).map((life) => ({ 'place.life': life })) },
   { code: 'lighterMix', helps: ALL_LOADED, plannedOnly: false, cost: 3, patches: ({ solved: { hanger: { answers } } }) => (answers['weighed.mass'] === null && answers['mix.kind'] !== 'peatPerlite' ? [{ 'mix.kind': 'peatPerlite' }] : []) },
   { code: 'lighterPot', helps: ALL_LOADED, plannedOnly: false, cost: 3, patches: ({ solved: { hanger: { answers } } }) => (answers['weighed.mass'] === null && answers['pot.emptyMass'] === null && answers['pot.material'] !== 'plastic' ? [{ 'pot.material': 'plastic' }] : []) },
   {
@@ -97,7 +120,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
     patches: ({ solved: { hanger: { answers } } }) => (answers['place.beneath'] === 'nothing' ? [] : answers['place.beneath'] === 'furniture' || answers['place.beneath'] === 'wayThrough' ? [{ 'place.beneath': 'nothing' }] : [{ 'place.beneath': 'furniture' }, { 'place.beneath': 'nothing' }]),
   },
   {
-    code: 'thickerCord', helps: CORD, plannedOnly: true, cost: 4,
+    code: 'thickerCord', helps: [...CORD, 'topCord'], plannedOnly: true, cost: 4,
     patches: ({ solved: { hanger: { answers } } }) => {
       const diameter = answers['cord.diameter']
       if (diameter === null || answers['cord.rated'] !== null) return []

@@ -51,7 +51,6 @@ export type Finding =
   | { readonly code: 'CHAIN_NOT_FOR_LIFTING' }
   | { readonly code: 'CHAIN_UNWELDED' }
   | { readonly code: 'RING_ACROSS_GRAIN'; readonly asked: number; readonly bears: number }
-  | { readonly code: 'STICK_TOO_SHORT'; readonly length: number; readonly needed: number }
   | { readonly code: 'STICK_TIPS' }
   | { readonly code: 'STICK_UNRATED'; readonly testMass: number }
   | { readonly code: 'STICK_DIAMETER_NEEDED'; readonly diameter: number }
@@ -61,7 +60,6 @@ export type Finding =
   | { readonly code: 'STICK_ONE_POINT'; readonly bunch: number }
   | { readonly code: 'BAMBOO_SPLITS' }
   | { readonly code: 'BAMBOO_HOLLOW_UNKNOWN' }
-  | { readonly code: 'BAMBOO_NO_WALL'; readonly hollow: number; readonly diameter: number }
   | { readonly code: 'TOP_CORD_TOO_SHORT'; readonly cord: number; readonly least: number }
   | { readonly code: 'TOP_CORD_SHALLOW'; readonly degrees: number; readonly refused: boolean }
   | { readonly code: 'TOP_CORD_OFFSET'; readonly most: number }

@@ -43,13 +43,11 @@ function hangingPlaces(answers: Answers): readonly number[] {
 /**
  * The stick under its legs: each takes W / m, and every one in turn as much as a counted leg, W / min(m, 3), the
  * others the rest alike; held where the cord is tied or on two hooks. The top cord thrusts along it by
- * (s + 2 e) / (4 h) of the weight. No answer where stick or cord is too short (STICK_TOO_SHORT,
- * TOP_CORD_TOO_SHORT), or where the legs reach so far out that it tips (STICK_TIPS).
+ * (s + 2 e) / (4 h) of the weight. No answer where the cord is too short (TOP_CORD_TOO_SHORT), or where the legs
+ * reach so far out that it tips (STICK_TIPS).
  */
 export function stickBeam({ answers, given }: Hanger): StickBeam | NoStickBeam {
-  const [length, span, bunch] = [answers['stick.length'], answers['stick.span'], answers['stick.bunch']]
-  const needed = Math.max(span, bunch)
-  if (needed > length) return { ok: false, finding: { code: 'STICK_TOO_SHORT', length, needed }, fails: given.has('stick.length') && given.has(span >= bunch ? 'stick.span' : 'stick.bunch') }
+  const [length, span] = [answers['stick.length'], answers['stick.span']]
   const onCord = answers['stick.held'] === 'topCord'
   const cord = vCord({ cord: answers['stick.topCord'], span, weight: newtons(1) })
   if (onCord && !cord.ok) return { ok: false, finding: { code: 'TOP_CORD_TOO_SHORT', cord: answers['stick.topCord'], least: cord.least }, fails: given.has('stick.topCord') && given.has('stick.span') }

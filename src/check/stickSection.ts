@@ -2,7 +2,6 @@ import { BAMBOO_HOLLOW } from '../catalogue/sticks'
 import type { Answers } from '../hanger/fields'
 import { metres } from '../quantity/si'
 import { roundSection, tubeSection, type Section } from '../statics/section'
-import type { Finding } from './finding'
 
 /** The hollow of a bamboo, measured or taken wide; nothing in a solid stick. */
 export const stickHollow = (answers: Answers): number =>
@@ -12,10 +11,4 @@ export const stickHollow = (answers: Answers): number =>
 export const stickSection = (answers: Answers): Section => {
   const hollow = stickHollow(answers)
   return hollow > 0 ? tubeSection(metres(answers['stick.diameter']), metres(hollow)) : roundSection(metres(answers['stick.diameter']))
-}
-
-/** A hollow that leaves no wall; null where there is one. */
-export const hollowFault = (answers: Answers): Finding | null => {
-  const [diameter, hollow] = [answers['stick.diameter'], stickHollow(answers)]
-  return hollow < diameter ? null : { code: 'BAMBOO_NO_WALL', hollow, diameter }
 }

@@ -84,7 +84,6 @@ const FINDING_WORDS: Words = {
   CHAIN_NOT_FOR_LIFTING: () => 'The chain’s table is that of the thickest size no thicker than its wire; such chain is not made for lifting over people’s heads.',
   CHAIN_UNWELDED: () => 'Chain of links that are only bent round is for places where its failure can hurt nobody.',
   RING_ACROSS_GRAIN: ({ asked, bears }) => `Cut from a board, this ring would be pulled across its grain with ${numberText(asked / bears)} times what a weak softwood bears there. A bent, laminated or plywood ring may bear more.`,
-  STICK_TOO_SHORT: ({ length, needed }) => `The stick is ${lengthText(length)} long and would have to reach over ${lengthText(needed)}. Measure it again, or move its supports or the lark’s heads closer.`,
   STICK_TIPS: () => 'The legs reach so far beyond the supports that the stick tips. Tie the top cord, or set the hooks, further out.',
   STICK_UNRATED: ({ testMass }) => `How strong a natural stick is no table says; what is shown is a judged share of what weak wood bears. Hang ${massLeastText(testMass)} on it for 24 h, and stop at any crack or soft place; or use a dowel of a known wood.`,
   STICK_DIAMETER_NEEDED: ({ diameter }) => `A dowel of the same wood ${lengthText(diameter)} thick would hold.`,
@@ -94,7 +93,6 @@ const FINDING_WORDS: Words = {
   STICK_ONE_POINT: ({ bunch }) => `The stick is bent by lark’s heads over ${lengthText(bunch)}; for the legs’ own pull all of them are taken to hang from the middle.`,
   BAMBOO_SPLITS: () => 'Bamboo splits along its length long before it breaks: bind it beside every knot that bears, and never put a nail or screw through it.',
   BAMBOO_HOLLOW_UNKNOWN: () => 'The hollow of the bamboo was not measured; a thin wall is taken. Look into its end and measure it.',
-  BAMBOO_NO_WALL: ({ hollow, diameter }) => `A hollow of ${lengthText(hollow)} leaves no wall in a bamboo of ${lengthText(diameter)}: measure both again.`,
   TOP_CORD_TOO_SHORT: ({ cord, least }) => `The top cord is ${lengthText(cord)} long and the places where it is tied are ${lengthText(least)} apart: it has to be longer than that, better half as long again.`,
   TOP_CORD_SHALLOW: ({ degrees: angle, refused }) => (refused
     ? `The top cord rises only ${degrees(angle)} from the stick; below 15° no number can be trusted. Make it longer.`

@@ -5,7 +5,7 @@ import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Finding } from '../finding'
 import { stickBeam, type StickBeam } from '../stickBeam'
 import { dowelNeeded } from '../dowelNeeded'
-import { hollowFault, stickSection } from '../stickSection'
+import { stickSection } from '../stickSection'
 import { stickWood } from '../stickWood'
 import type { Solved } from '../solved'
 import { fromCatalogue } from '../term'
@@ -29,8 +29,6 @@ export function stickLink(solved: Solved): readonly LinkResult[] {
   if (answers['make.top'] !== 'stick') return []
   const beam = stickBeam(solved.hanger)
   if (!beam.ok) return CASES_WHOLE.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known'))
-  const hollow = hollowFault(answers)
-  if (hollow !== null) return CASES_WHOLE.map((code) => without(solved, code, hollow, 'not enough known'))
   const findings = notes(solved, beam)
   const natural = answers['stick.wood'] === 'natural'
   const reckoned = natural ? CASES_WHOLE.map((code) => judged(solved, code, beam)) : temperAssumed(solved, deciding(solved), sayDowel(solved, stickRoutes(solved, beam)))
