@@ -78,7 +78,7 @@ export const PART_NAMES: Readonly<Record<Part, string>> = {
   pulledInPlace: 'by the pull in place',
   pinInWood: 'bending or turning in the wood',
   pinAtFace: 'bending at the wall',
-  armHinge: 'bending at the wall',
+  armHinge: 'arm bending down at the wall',
 }
 
 export const SIDE_NAMES: Readonly<Record<Side, string>> = { hanger: 'The hanger', place: 'The place' }

@@ -31,5 +31,24 @@ export function randomPatch(seed: number): Patch {
     ...maybe({ 'pot.shape': oneOf(random, ['cylinder', 'bowl', 'bellied', 'square', 'trough']), 'pot.belly': `${between(320, 400)} mm` }, 40),
     ...maybe({ 'layer.depth': `${between(5, 50)} mm`, 'topping.depth': `${between(0, 30)} mm` }, 25), ...maybe({ 'reservoir.volume': `${between(2, 15) / 10} l` }, 10),
     ...maybe({ 'saucer.width': `${rim + between(-60, 30)} mm` }, 15), ...maybe({ 'cover.inside': `${rim + between(5, 70)} mm` }, 10),
+    ...randomPlace(seed, wire),
+  }
+}
+
+/** The place of every third hanger, of its own chance: walls, brackets, beams, other fixings and what they go into. */
+function randomPlace(seed: number, wire: number): Patch {
+  if (seed % 3 !== 0) return {}
+  const random = seededRandom(seed + 10_000)
+  const between = (from: number, to: number): number => wholeBetween(random, from, to)
+  const maybe = (patch: Patch, percent: number): Patch => (between(1, 100) <= percent ? patch : {})
+  return {
+    'place.support': oneOf(random, ['wallHook', 'bracket', 'swingArm', 'overBeam', 'ceilingHook']),
+    'place.substrate': oneOf(random, ['timber', 'timber', 'solidBrick', 'perforatedBrick', 'denseBlock', 'aeratedBlock', 'concrete', 'plasterboard', 'plasterboardOnSteelStud', 'steelBeam', 'rail', 'branch', 'curtainRod', 'unknown']),
+    'place.timber': oneOf(random, ['softwood', 'hardwood', 'unknown', 'douglasFirLarch', 'redOak']), 'place.known': oneOf(random, ['seen', 'told']),
+    'fixing.kind': oneOf(random, ['screwHook', 'woodScrew', 'lagScrew', 'nail', 'plug', 'boardFixing', 'metalAnchor', 'unknown']), 'fixing.count': String(between(1, 4)), 'fixing.between': `${between(0, 15)} mm`,
+    ...maybe({ 'fixing.grain': 'end' }, 20), 'fixing.plugHole': `${between(5, 10)} mm`, 'fixing.ratedFor': oneOf(random, ['pullOut', 'shear', 'unknown']), ...maybe({ 'fixing.ratedShear': `${between(20, 120)} kgf` }, 40),
+    'hook.projection': `${between(0, 200)} mm`, 'hook.wire': `${wire + between(0, 5)} mm`, ...maybe({ 'rail.others': `${between(1, 60) / 10} kg` }, 30),
+    'bracket.reach': `${between(60, 400)} mm`, 'bracket.screws': String(between(1, 4)), 'bracket.top': `${between(40, 200)} mm`, 'bracket.bottom': `${between(5, 30)} mm`,
+    ...maybe({ 'bracket.rated': `${between(5, 60)} kgf` }, 25), ...maybe({ 'bracket.thick': `${between(4, 20)} mm`, 'bracket.high': `${between(8, 40)} mm` }, 70), 'bracket.metal': oneOf(random, ['steel', 'brass', 'unknown']),
   }
 }

@@ -2,6 +2,7 @@ import { evaluate } from 'mathjs'
 import { describe, expect, test } from 'vitest'
 import { checkHanger, DEMOS, parseDocument, resolveDocument, type CheckResult } from '#core'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
+import { BRACKET, WALL_HOOK } from './links/places'
 import { testedHanger } from '../hanger/testedHanger'
 import { without } from '../hanger/without'
 
@@ -19,6 +20,15 @@ const checks: readonly (readonly [string, CheckResult])[] = [
   ['one straight pull, untimed', checkHanger(testedHanger(ORDINARY, [{ load: '21 kg' }]))],
   ['manila rope by its table, a sharp pot', checkOf({ ...ORDINARY, 'cord.fibre': 'manila', 'cord.make': 'rope', 'cord.diameter': '6.5 mm', 'cord.linearDensity': '27 g/m', 'pot.edge': 'sharp' })],
   ['a weighed piece of cord', checkOf({ ...without(ORDINARY, 'cord.linearDensity'), 'cord.weighedMass': '47 g', 'cord.weighedLength': '9.8 m' })],
+  ['hook in a stud, the pot leaning on the wall, damp', checkOf({ ...ORDINARY, ...WALL_HOOK, 'place.exposure': 'steamy', 'fixing.between': '12 mm', 'rail.others': '1.3 kg' })],
+  ['nail in a wall, the pot hanging clear', checkOf({ ...ORDINARY, ...WALL_HOOK, 'fixing.kind': 'nail', 'hook.projection': '140 mm' })],
+  ['hook on a plate in brick, by a plug’s low figure', checkOf({ ...ORDINARY, ...WALL_HOOK, 'place.substrate': 'solidBrick', 'fixing.kind': 'plug', 'fixing.count': '3' })],
+  ['bracket with lag screws in end grain', checkOf({ ...ORDINARY, ...BRACKET, 'fixing.kind': 'lagScrew', 'fixing.grain': 'end', 'fixing.diameter': '14 mm', 'fixing.penetration': '90 mm' })],
+  ['swing arm on rated toggles, told by the customer', checkOf({ ...ORDINARY, ...BRACKET, 'place.support': 'swingArm', 'place.substrate': 'plasterboard', 'fixing.kind': 'boardFixing', 'fixing.rated': '30 kgf', 'fixing.ratedFor': 'pullOut', 'fixing.ratedShear': '55 kgf', 'place.known': 'told' })],
+  ['bracket on toggles of unknown make', checkOf({ ...ORDINARY, ...BRACKET, 'place.substrate': 'plasterboardOnSteelStud', 'fixing.kind': 'boardFixing' })],
+  ['anchor in a concrete ceiling', checkOf({ ...ORDINARY, 'place.substrate': 'concrete', 'fixing.kind': 'metalAnchor', 'fixing.length': '45 mm' })],
+  ['branch, pulled in place', checkOf({ ...ORDINARY, 'place.support': 'overBeam', 'place.substrate': 'branch', 'fixing.proof': '40 kg' })],
+  ['no lever, and a swing arm on one screw', checkOf({ ...ORDINARY, ...BRACKET, 'place.support': 'swingArm', 'bracket.screws': '1' })],
   ['tested knot, people beneath', checkOf({ ...ORDINARY, 'testHang.mass': '21 kg', 'testHang.time': '25 h', 'testHang.slip': '2 mm', 'place.beneath': 'people' })],
 ]
 
