@@ -74,6 +74,12 @@ describe('what it weighs, on the page', () => {
     expect(used.filter((fill) => !ids.has(fill))).toEqual([])
   })
 
+  it('says that the pot is only taken for granted where there is none yet', () => {
+    const said = (have: string): string => mount(WeightBar, { props: { check: checkOf({ ...ESTIMATED, 'pot.have': have }), stale: false } }).text()
+    expect(said('no')).toContain('There is no pot yet')
+    expect(said('yes')).not.toContain('no pot yet')
+  })
+
   it('says which state was weighed, and calls what is only water so', () => {
     const page = mount(WeightBar, { props: { check: checkOf({ ...ORDINARY, 'weighed.mass': '3.4 kg', 'weighed.state': 'watered', 'pot.drainage': 'hole' }), stale: false } })
     expect(page.findAll('.state .name').map((name) => name.text())).toEqual(['dry', 'just watered, as you weighed it', 'standing in water'])
