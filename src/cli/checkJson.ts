@@ -9,7 +9,7 @@ import { STATES } from '../load/states'
 import { careReasonText, careSentences } from '../words/care'
 import { CAUTION_TEXTS } from '../words/cautions'
 import { findingText } from '../words/findings'
-import { TERM_NAMES } from '../words/names'
+import { TERM_NAMES } from '../words/termNames'
 import { slingJson } from './slingJson'
 
 export const CHECK_FORMAT = 'strandwise-check'

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Patch } from '#core'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
+import { without } from '../../hanger/without'
 import { codesOf, linkIn, worstOfLink } from '../linkOf'
 
 const check = (patch: Patch) => checkOf({ ...ORDINARY, ...patch })
@@ -29,8 +30,7 @@ describe('an S-hook', () => {
   })
 
   test('of which only the wire is known is not known', () => {
-    const { 'connector.inside': _, ...unmeasured } = S_HOOK
-    expect(worstOfLink(check(unmeasured), 'connector')).toMatchObject({ verdict: 'not enough known', utilisation: null })
+    expect(worstOfLink(check(without(S_HOOK, 'connector.inside')), 'connector')).toMatchObject({ verdict: 'not enough known', utilisation: null })
   })
 })
 
@@ -75,8 +75,7 @@ describe.each(['carabiner', 'swivel'])('a %s', (kind) => {
 })
 
 test('an S-hook only assumed to be open is not said to fail over people', () => {
-  const { 'connector.joint': _, ...unsaid } = S_HOOK
-  expect(worstOfLink(check({ ...unsaid, 'place.beneath': 'people' }), 'connector').verdict).toBe('not enough known')
+  expect(worstOfLink(check({ ...without(S_HOOK, 'connector.joint'), 'place.beneath': 'people' }), 'connector').verdict).toBe('not enough known')
 })
 
 test('a swivel takes the doubt from a screw hook under twisted legs', () => {
