@@ -1,9 +1,7 @@
+import type { Extra } from './extra'
 import type { FieldPath } from './fields'
 import { EMPTY_PULL_TEST, editPullTest, type PullTestRow } from './pullTest'
 import type { PullTestColumn } from './pullTestFields'
-
-/** Keys of the file that this version does not know; they are kept and written back. */
-export type Extra = Readonly<Record<string, unknown>>
 
 /**
  * A hanger file as typed: texts by field path, nothing read yet. Immutable; `editField` and

@@ -67,7 +67,7 @@ export const FIELDS = {
   'pot.height': quantity('length', 30 * mm, 1000 * mm, times(0.9, 'pot.rim', 'mm', 'height of a standard pot over its rim'), LATER),
   'pot.base': quantity('length', 20 * mm, 1000 * mm, times(0.7, 'pot.rim', 'mm', 'base of a standard pot over its rim'), LATER),
   'pot.length': quantity('length', 60 * mm, 1500 * mm, times(2.5, 'pot.rim', 'mm', 'a trough two and a half times as long as wide'), LATER),
-  'pot.belly': quantity('length', 40 * mm, 1200 * mm, times(1.15, 'pot.rim', 'mm', 'a belly a little wider than the rim'), LATER),
+  'pot.belly': quantity('length', 40 * mm, 1200 * mm, { from: (earlier) => 1.15 * Math.max(earlier('pot.rim'), earlier('pot.base')), unit: 'mm', basis: 'common practice', source: 'a belly a little wider than rim and base' }, LATER),
   'pot.bellyHeight': quantity('length', 10 * mm, 1000 * mm, times(0.5, 'pot.height', 'mm', 'widest half way up'), LATER),
   'pot.edge': choice(['rounded', 'sharp'], 'rounded', 'a moulded or thrown rim', LATER),
   'pot.material': choice(POT_MATERIALS_KINDS, 'terracotta', 'the usual flower pot', ESSENTIAL),

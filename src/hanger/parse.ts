@@ -1,4 +1,5 @@
-import type { Extra, HangerDocument } from './document'
+import type { HangerDocument } from './document'
+import type { Extra } from './extra'
 import { FIELD_PATHS, isFieldPath, type FieldPath } from './fields'
 import type { FileProblem } from './problem'
 import type { PullTestRow } from './pullTest'

@@ -1,5 +1,5 @@
 import { newtons, seconds, type Newtons, type Seconds } from '../quantity/si'
-import type { Extra } from './document'
+import type { Extra } from './extra'
 import type { RecordProblem } from './problem'
 import { PULL_TEST_COLUMNS, PULL_TEST_FIELDS, type PullTestColumn } from './pullTestFields'
 import { readValue } from './readValue'

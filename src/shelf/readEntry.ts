@@ -1,4 +1,4 @@
-import type { Extra } from '../hanger/document'
+import type { Extra } from '../hanger/extra'
 import type { FieldPath } from '../hanger/fields'
 import { pullTestRows } from '../hanger/parse'
 import { splitPath } from '../hanger/schema'

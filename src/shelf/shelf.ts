@@ -1,4 +1,4 @@
-import type { Extra } from '../hanger/document'
+import type { Extra } from '../hanger/extra'
 import type { FieldPath } from '../hanger/fields'
 import type { PullTestRow } from '../hanger/pullTest'
 import type { ShelfKind } from './shelfKinds'

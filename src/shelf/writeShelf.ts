@@ -1,4 +1,4 @@
-import type { Extra } from '../hanger/document'
+import type { Extra } from '../hanger/extra'
 import { pullTestJson } from '../hanger/parse'
 import { splitPath } from '../hanger/schema'
 import { ENTRY_HEADING_NAMES } from './entryHeadings'

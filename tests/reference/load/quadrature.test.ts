@@ -1,19 +1,20 @@
 import { describe, expect, test } from 'vitest'
 import { potOutline, type OutlineAnswers } from '../../../src/load/potOutline'
 import { solidBetween } from '../../../src/load/solid'
+import type { Outside } from './solidOf'
 
 // Each shape from its own description, not from the core's: half width and half length at a height, m, with a
 // wall taken off square to an ellipse's axes, and from a straight side along the level.
 type Half = (z: number) => readonly [across: number, along: number]
 interface Described {
-  readonly answers: OutlineAnswers
+  readonly answers: Outside
   readonly form: number
   readonly outside: Half
   readonly inside: Half
 }
 
 const WALL = 0.008
-const measures = (rim: number, base: number, height: number): OutlineAnswers =>
+const measures = (rim: number, base: number, height: number): Outside =>
   ({ 'pot.shape': 'taperedRound', 'pot.rim': 2 * rim, 'pot.base': 2 * base, 'pot.height': height, 'pot.length': NaN, 'pot.belly': NaN, 'pot.bellyHeight': NaN })
 const both = (r: (z: number) => number): Half => (z) => [r(z), r(z)]
 const ellipse = (wide: number, tall: number, level: number) => (z: number): number => (wide / tall) * Math.sqrt(Math.max(0, tall * tall - (level - z) ** 2))
@@ -67,13 +68,13 @@ describe.each(Object.entries(SHAPES))('%s', (_, { answers, form, outside, inside
   const height = answers['pot.height']
 
   test('outside, cut slice by slice', () => {
-    const [solid, sliced] = [solidBetween(potOutline(answers, 0), 0, height), bySlices(outside, form, 0, height)]
+    const [solid, sliced] = [solidBetween(potOutline(answers as OutlineAnswers, 0), 0, height), bySlices(outside, form, 0, height)]
     expect(solid.volume / sliced.volume).toBeCloseTo(1, 8)
     expect(solid.centroid / sliced.centroid).toBeCloseTo(1, 8)
   })
 
   test.each([[WALL, 1], [0.021, 0.87], [0.1, 0.95]])('inside, from %d m to %d of its height', (from, share) => {
-    const [solid, sliced] = [solidBetween(potOutline(answers, WALL), from, share * height), bySlices(inside, form, from, share * height)]
+    const [solid, sliced] = [solidBetween(potOutline(answers as OutlineAnswers, WALL), from, share * height), bySlices(inside, form, from, share * height)]
     expect(solid.volume / sliced.volume).toBeCloseTo(1, 8)
     expect(solid.centroid / sliced.centroid).toBeCloseTo(1, 8)
   })

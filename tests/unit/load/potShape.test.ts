@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import type { Patch } from '#core'
 import { potShape } from '../../../src/load/potShape'
 import { wallThickness } from '../../../src/load/wallThickness'
+import { metres } from '../../../src/quantity/si'
 import { hangerOf } from '../hanger/hangerOf'
 
 const POT: Patch = { 'pot.rim': '235 mm', 'pot.height': '205 mm', 'pot.base': '150 mm', 'pot.wall': '8 mm', 'pot.fillGap': '22 mm' }
@@ -85,8 +86,8 @@ describe.each(SHAPES.map((patch) => [patch['pot.shape'], patch] as const))('%s',
   test.each(['pot.rim', 'pot.base', 'pot.height', 'pot.length', 'pot.belly'] as const)('a larger %s never leaves less room nor a lighter shell', (path) => {
     const { answers } = hangerOf(patch)
     // A trough so much wider at its rim tapers more in its length too, unless that grows with it.
-    const longer = path === 'pot.rim' ? { 'pot.length': answers['pot.length'] + answers['pot.rim'] * 0.04 } : {}
-    const larger = potShape({ ...answers, ...longer, [path]: answers[path] * 1.04 })
+    const longer = path === 'pot.rim' ? { 'pot.length': metres(answers['pot.length'] + answers['pot.rim'] * 0.04) } : {}
+    const larger = potShape({ ...answers, ...longer, [path]: metres(answers[path] * 1.04) })
     expect(larger.room.volume).toBeGreaterThanOrEqual(whole.room.volume - 1e-15)
     expect(larger.shell.high).toBeGreaterThanOrEqual(whole.shell.high - 1e-15)
   })

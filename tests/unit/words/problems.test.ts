@@ -46,6 +46,7 @@ const FIELDS: Samples<FieldProblem> = {
     [{ path: 'mix.capacity', given: '80 %', relation: 'atMost', other: 'mix.porosity', otherText: '70 %' }, '80 %', 'at most', '70 %'],
     [{ path: 'pot.belly', given: '15 cm', relation: 'atLeast', other: 'pot.rim', otherText: '20 cm' }, '15 cm', 'at least', '20 cm'],
   ],
+  BAD_SCREW: [[{ path: 'fixing.screw', given: '#99 x 2 in', why: { code: 'UNKNOWN_GAUGE', gauge: 99, known: ['No. 6', 'No. 8'] } }, 'Screw as its packet names it', '#99 x 2 in', 'No. 6 and No. 8']],
   BAD_DATE: [[{ path: 'make.date', given: '2026-02-30' }, 'Date it was made', '2026-02-30', '2026-03-21']],
   TEXT_TOO_LONG: [[{ path: 'cord.lot', given: 'x'.repeat(81), max: 80 }, 'Roll or lot', '81', 'up to 80']],
 }
