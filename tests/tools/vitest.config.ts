@@ -10,7 +10,19 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'core', environment: 'node', include: ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/fuzz/**/*.test.ts'], exclude: ['tests/unit/renderer/**'], benchmark: { include: ['tests/bench/**/*.bench.ts'] } },
+        test: {
+          name: 'core',
+          environment: 'node',
+          include: ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/fuzz/**/*.test.ts'],
+          exclude: ['tests/unit/renderer/**', 'tests/unit/electron/**'],
+          // The core is pure, so its modules are loaded once, not again for every file.
+          isolate: false,
+          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+        },
+      },
+      {
+        extends: true,
+        test: { name: 'shell', environment: 'node', include: ['tests/unit/electron/**/*.test.ts'], benchmark: { include: [] } },
       },
       {
         extends: true,
