@@ -1,6 +1,8 @@
 import { BENEATH, peopleBeneath, RESERVE, RESERVE_ON_ALLOWABLE, type Beneath } from '../catalogue/reserves'
-import type { Caution } from '../check/cautions'
-import { packetRating, type Loaded } from './placeNeeds'
+import { cautionsFor, type Caution } from '../check/cautions'
+import type { Answers } from '../hanger/fields'
+import type { Loaded } from './loadedHanger'
+import { packetRating } from './packetRating'
 
 /** What one answer to "what is beneath" asks of hanger and place. */
 export interface BeneathChoice {
@@ -12,27 +14,21 @@ export interface BeneathChoice {
   readonly openHook: boolean
   /** Whether one strand that parts must not let the pot fall, and a second tie is asked for. */
   readonly redundant: boolean
-  /** Cautions that weigh most there. */
+  /** Cautions that are not shown where nothing that matters is beneath. */
   readonly cautions: readonly Caution[]
   /** What the packet of one fixing overhead would have to say, straight out, N; null where nothing can be said. */
   readonly rating: number | null
 }
 
-const CAUTIONS_BENEATH: Readonly<Record<Beneath, readonly Caution[]>> = {
-  nothing: [],
-  furniture: ['heatAndSockets'],
-  wayThrough: ['headroom'],
-  people: ['notOverBed', 'secondTie', 'children'],
-  public: ['secondTie', 'headroom', 'children', 'localCodes'],
-}
-
 /** What each of the five answers changes for this hanger, mildest first. */
 export const beneathChoices = (loaded: Loaded): readonly BeneathChoice[] => BENEATH.map((beneath) => {
   const { solved } = loaded
+  const answersOver = (what: Beneath): Answers => ({ ...solved.hanger.answers, 'place.beneath': what })
+  const always = cautionsFor(answersOver('nothing'))
   const there: Loaded = {
     ...loaded,
     document: { ...loaded.document, typed: { ...loaded.document.typed, 'place.beneath': beneath } },
-    solved: { ...solved, hanger: { ...solved.hanger, answers: { ...solved.hanger.answers, 'place.beneath': beneath } } },
+    solved: { ...solved, hanger: { ...solved.hanger, answers: answersOver(beneath) } },
   }
   return {
     beneath,
@@ -40,7 +36,7 @@ export const beneathChoices = (loaded: Loaded): readonly BeneathChoice[] => BENE
     reserveOnRated: RESERVE_ON_ALLOWABLE[beneath].value,
     openHook: !peopleBeneath(beneath),
     redundant: peopleBeneath(beneath),
-    cautions: CAUTIONS_BENEATH[beneath],
+    cautions: cautionsFor(answersOver(beneath)).filter((caution) => !always.includes(caution)),
     rating: packetRating(there, 'joistOverhead')?.fixing ?? null,
   }
 })

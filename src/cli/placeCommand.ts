@@ -1,5 +1,6 @@
 import { beneathChoices } from '../advice/beneathChoices'
-import { loadedFor, placeNeedsOf, searchPlaceNeeds } from '../advice/placeNeeds'
+import { loadedFor } from '../advice/loadedHanger'
+import { placeNeedsOf, searchPlaceNeeds } from '../advice/placeNeeds'
 import { parseDocument } from '../hanger/parse'
 import type { InputProblem } from '../hanger/problem'
 import { NO_WEIGHT_TEXT } from '../words/placeNeeds'

@@ -1,5 +1,6 @@
 import type { BeneathChoice } from '../advice/beneathChoices'
-import type { FixingOutcome, PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
+import type { FixingOutcome } from '../advice/findFixing'
+import type { PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
 import type { HangerDocument } from '../hanger/document'
 import { askCustomerText } from '../words/askCustomer'
 import { beneathTexts } from '../words/beneath'

@@ -1,15 +1,16 @@
 import type { BeneathChoice } from '../advice/beneathChoices'
-import type { FixingFound, PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
+import type { FixingFound } from '../advice/findFixing'
+import type { PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
 import type { HangerDocument } from '../hanger/document'
 import { askCustomerText } from '../words/askCustomer'
 import { beneathTexts } from '../words/beneath'
 import { FIELD_WORDS } from '../words/fields'
-import { fixingText, foundVerdictText, hangsText, howKnownText, noFixingText, numberAndDepthText, packetTexts, refusedText, USUAL_PLACE_NAMES } from '../words/placeNeeds'
+import { fixingText, hangsText, howKnownText, noFixingText, numberAndDepthText, packetTexts, refusedText, usedText, USUAL_PLACE_NAMES } from '../words/placeNeeds'
 
 const foundLines = (found: FixingFound): readonly string[] => [
   `${fixingText(found)}`,
   `  number and depth: ${numberAndDepthText(found)}`,
-  `  then: ${foundVerdictText(found)}; ${howKnownText(found)}`,
+  `  then: ${[found.verdict, usedText(found), howKnownText(found)].filter((said) => said !== null).join('; ')}`,
 ]
 
 function needLines(need: PlaceNeed): readonly string[] {

@@ -58,7 +58,7 @@ function needLine({ needs }: PlaceNeeds, place: (typeof TOLD_PLACES)[number]): s
   if (need === undefined || found === undefined) return null
   const rated = need.rating === null ? [] : packetTexts(need.rating)
   const rating = rated[0] === undefined ? '' : `; on a packet look for: ${rated[0].charAt(0).toLowerCase()}${rated[0].slice(1)}`
-  return `- ${USUAL_PLACE_NAMES[place]}: ${numberAndDepthText(found)} – ${fixingText(found)}${rating}.`
+  return `- ${USUAL_PLACE_NAMES[place]}: ${fixingText(found)} (${numberAndDepthText(found)})${rating}.`
 }
 
 /** The whole text to send to a customer about one hanger: its weight, the five questions, and what it would need. */

@@ -1,5 +1,7 @@
 import type { PlaceForm, UsualPlace } from '../advice/usualPlaces'
-import type { FixingFound, FixingOutcome, NoFixing, PacketRating, PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
+import type { FixingFound, FixingOutcome, NoFixing } from '../advice/findFixing'
+import type { PacketRating } from '../advice/packetRating'
+import type { PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
 import type { LinkCode } from '../check/linkResult'
 import type { Grade } from '../catalogue/basis'
 import { POUND, STANDARD_GRAVITY } from '../quantity/si'
@@ -76,8 +78,11 @@ export function fixingText(found: FixingFound): string {
 }
 
 /** How many, and how deep their thread sits in the timber. */
-export const numberAndDepthText = ({ count, depth, form, changes }: FixingFound): string =>
-  (form === 'tiedRound' ? `nothing is drilled${changes['fixing.proof'] ? `; first pull it where it hangs with ${changes['fixing.proof']}` : ''}` : `${count}${depth === null ? '' : `; ${lengthText(depth)} of thread in the timber`}`)
+export function numberAndDepthText({ count, depth, form, changes }: FixingFound): string {
+  if (form === 'tiedRound') return `nothing is drilled${changes['fixing.proof'] ? `; first pull it where it hangs with ${changes['fixing.proof']}` : ''}`
+  if (depth === null) return `${count}, as deep as ${count === 1 ? 'its' : 'their'} packet says`
+  return `${count}, ${lengthText(depth)} of thread in the timber${form === 'lagScrews' ? ', the tip not counted' : ''}`
+}
 
 /** How its strength is known. */
 export const howKnownText = ({ grade, basis }: Pick<FixingFound, 'grade' | 'basis'>): string => {
@@ -85,9 +90,9 @@ export const howKnownText = ({ grade, basis }: Pick<FixingFound, 'grade' | 'basi
   return basis === 'from memory' && grade === 'table' ? 'known by the low figure of a table, from memory' : HOW_KNOWN[grade]
 }
 
-/** The verdict with what decides it. */
-export const foundVerdictText = ({ verdict, utilisation, link }: FixingFound): string =>
-  `${verdict}${utilisation === null || link === null ? '' : ` (${linkName(link)} used to ${percentText(utilisation)})`}`
+/** What decides, and how far it is used; null where nothing is reckoned. */
+export const usedText = ({ utilisation, link }: Pick<FixingFound, 'utilisation' | 'link'>): string | null =>
+  (utilisation === null || link === null ? null : `${linkName(link)} used to ${percentText(utilisation)}`)
 
 /** Why no fixing of a form will do. */
 export function noFixingText({ form, largest, count, verdict, utilisation, link, findings }: NoFixing): string {

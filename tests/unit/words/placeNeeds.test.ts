@@ -1,13 +1,14 @@
 import { describe, expect, test } from 'vitest'
 import { beneathChoices } from '../../../src/advice/beneathChoices'
-import { answerPlaceNeeds, loadedFor, type PlaceNeeds } from '../../../src/advice/placeNeeds'
+import { loadedFor } from '../../../src/advice/loadedHanger'
+import { answerPlaceNeeds, type PlaceNeeds } from '../../../src/advice/placeNeeds'
 import { DEMOS } from '../../../src/hanger/demos'
 import { parseDocument } from '../../../src/hanger/parse'
 import type { HangerDocument } from '../../../src/hanger/document'
 import { POUND, STANDARD_GRAVITY } from '../../../src/quantity/si'
 import { askCustomerText, CUSTOMER_QUESTIONS, TOLD_TEXT } from '../../../src/words/askCustomer'
 import { beneathTexts } from '../../../src/words/beneath'
-import { fixingText, foundVerdictText, hangsText, howKnownText, noFixingText, NO_WEIGHT_TEXT, numberAndDepthText, packetTexts, ratingText, refusedText } from '../../../src/words/placeNeeds'
+import { fixingText, hangsText, howKnownText, noFixingText, NO_WEIGHT_TEXT, numberAndDepthText, packetTexts, ratingText, refusedText, usedText } from '../../../src/words/placeNeeds'
 import { documentOf, ORDINARY } from '../hanger/hangerOf'
 import { faultsOf, sentenceFaultsOf } from './cleanSentence'
 
@@ -27,7 +28,7 @@ describe('words for what the place needs', () => {
   test('read cleanly for every fixing found', () => {
     const found = fixings.flatMap((f) => (f.found ? [f] : []))
     expect(found.length).toBeGreaterThan(50)
-    expect(found.flatMap((f) => [fixingText(f), numberAndDepthText(f), howKnownText(f), foundVerdictText(f)]).flatMap(faultsOf)).toEqual([])
+    expect(found.flatMap((f) => [fixingText(f), numberAndDepthText(f), howKnownText(f), usedText(f) ?? '']).flatMap(faultsOf)).toEqual([])
   })
   test('read as sentences where none will do, where it is refused, and of what hangs', () => {
     const none = fixings.flatMap((f) => (f.found ? [] : [noFixingText(f)]))
