@@ -43,10 +43,10 @@ function inCorner(front: Box, [x, y]: Point, above: Box): Placement {
 }
 
 function stacked(front: Box, above: Box): Placement {
-  const width = Math.max(wide(front), wide(above))
-  const left = Math.min(mm(front.left), -width / 2)
+  const half = wide(above) / 2
+  const left = Math.min(mm(front.left), -half)
   return {
-    x: left, y: -mm(front.top), width: Math.max(width, mm(front.right) - left), height: high(front) + high(above),
+    x: left, y: -mm(front.top), width: Math.max(mm(front.right), half) - left, height: high(front) + high(above),
     above: { x: mm(-(above.left + above.right) / 2), y: -mm(front.bottom) + mm(above.top) },
   }
 }

@@ -23,13 +23,12 @@ export interface HangerGeometry {
 }
 
 /**
- * Length of what is above the legs: a ring, a stick on two hooks, or a stick and the height of its top cord; nothing
- * where they are bunched on the hook; null where the top cord does not reach.
+ * Length of what is above the legs: a ring, or a stick and the height of its top cord; nothing where they are bunched
+ * on the hook or their stick rests on two; null where the top cord does not reach.
  */
 export function topLength(answers: Answers): number | null {
   if (answers['make.top'] === 'ring') return answers['ring.inside'] + 2 * answers['ring.wire']
-  if (answers['make.top'] === 'bunched') return 0
-  if (answers['stick.held'] === 'twoHooks') return answers['stick.diameter']
+  if (answers['make.top'] === 'bunched' || answers['stick.held'] === 'twoHooks') return 0
   const cord = vCord({ cord: metres(answers['stick.topCord']), span: metres(answers['stick.span']), weight: newtons(1) })
   return cord.ok ? cord.height + answers['stick.diameter'] / 2 : null
 }

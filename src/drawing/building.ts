@@ -1,5 +1,6 @@
 import type { Scene } from './scene'
 import type { Point, Shape, Texture } from './shape'
+import { hookPlaces } from './stick'
 
 const MASONRY: readonly string[] = ['masonry', 'solidBrick', 'perforatedBrick', 'denseBlock', 'aeratedBlock', 'concrete', 'postTensionedSlab']
 const BOARD_LIKE: readonly string[] = ['plasterboard', 'plasterboardOnSteelStud', 'ceilingTileOrGrid', 'furringOrResilientChannel', 'lightingBox']
@@ -18,14 +19,15 @@ export function buildingShapes(scene: Scene): readonly Shape[] {
   const { answers, ceiling, unit, pencil } = scene
   const substrate = answers['place.substrate']
   const place = { link: 'fixing', ink: 'building', leg: null, pencil: pencil('place.substrate') } as const
-  const half = 3 * unit
+  const places = hookPlaces(scene)
+  const half = 3 * unit + Math.max(...places)
   const top = sectionTop(scene)
   const cut: readonly Point[] = [[-half, ceiling], [half, ceiling], [half, top], [-half, top]]
   const shapes: Shape[] = [
     { ...place, kind: 'area', points: cut, texture: textureOf(substrate), behind: false },
     { ...place, kind: 'line', points: [[-1.3 * half, ceiling], [1.3 * half, ceiling]], width: 0, behind: false },
   ]
-  if (substrate === 'timber') shapes.push(...threadShapes(scene))
+  if (substrate === 'timber') shapes.push(...places.flatMap((x) => threadShapes(scene, x)))
   return shapes
 }
 
@@ -36,7 +38,7 @@ function sectionTop({ answers, ceiling, unit }: Scene): number {
 }
 
 /** The screw's thread: as long as it is in the timber and as thick as it is. */
-function threadShapes({ answers, ceiling, pencil }: Scene): readonly Shape[] {
+function threadShapes({ answers, ceiling, pencil }: Scene, x: number): readonly Shape[] {
   const thread = { link: 'fixing', ink: 'wire', leg: null, pencil: pencil('fixing.penetration', 'fixing.diameter'), kind: 'line', behind: false } as const
   const long = answers['fixing.penetration']
   const thick = answers['fixing.diameter']
@@ -44,10 +46,10 @@ function threadShapes({ answers, ceiling, pencil }: Scene): readonly Shape[] {
   const turns = Math.min(40, Math.floor(long / (0.4 * thick)))
   const pitch = long / Math.max(1, turns)
   return [
-    { ...thread, points: [[0, ceiling], [0, ceiling + long]], width: 0.7 * thick },
+    { ...thread, points: [[x, ceiling], [x, ceiling + long]], width: 0.7 * thick },
     ...Array.from({ length: turns }, (_, i): Shape => {
       const z = ceiling + (i + 0.5) * pitch
-      return { ...thread, points: [[-edge, z - 0.25 * pitch], [edge, z + 0.25 * pitch]], width: 0 }
+      return { ...thread, points: [[x - edge, z - 0.25 * pitch], [x + edge, z + 0.25 * pitch]], width: 0 }
     }),
   ]
 }

@@ -1,6 +1,7 @@
 import { facing, widestHalf } from './potFrame'
 import type { Scene, Stand } from './scene'
 import type { Dimension, Point } from './shape'
+import { hookPlaces } from './stick'
 
 /** Dimension lines of pot and plant, along the pot's own axes: they tilt with it. */
 export function potDimensions(scene: Stand): readonly Dimension[] {
@@ -29,12 +30,13 @@ export function potDimensions(scene: Stand): readonly Dimension[] {
 /** Dimension lines at the ceiling: how far the hook stands out, and the thread where it is in timber. */
 export function placeDimensions(scene: Scene): readonly Dimension[] {
   const { answers, bowl, ceiling, unit, pencil } = scene
-  const x = 4.6 * unit
+  const hook = Math.max(...hookPlaces(scene))
+  const x = hook + 4.6 * unit
   // Numbers of short lines keep clear of each other.
   const clear = (length: number): number => Math.max(length / 2, 0.95 * unit)
   const line = (path: 'hook.projection' | 'fixing.penetration', value: number, foot: number, lower: number, upper: number, number: number): Dimension => {
     const at = (z: number): Point => [x, z]
-    return { path, value, pencil: pencil(path), from: at(lower), to: at(upper), feet: [[foot, lower], [foot, upper]], number: [x + 0.5 * unit, number], side: 'right' }
+    return { path, value, pencil: pencil(path), from: at(lower), to: at(upper), feet: [[hook + foot, lower], [hook + foot, upper]], number: [x + 0.5 * unit, number], side: 'right' }
   }
   const projection = line('hook.projection', answers['hook.projection'], answers['hook.wire'], bowl, ceiling, ceiling - clear(answers['hook.projection']))
   if (answers['place.substrate'] !== 'timber') return [projection]

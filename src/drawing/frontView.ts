@@ -3,6 +3,7 @@ import type { CaseCode } from '../load/loadCases'
 import { anchorsOf } from './anchors'
 import { boundsOf } from './bounds'
 import { buildingShapes } from './building'
+import { connectorShapes } from './connector'
 import { cradleShapes, underBase } from './cradle'
 import { placeDimensions, potDimensions } from './dimensions'
 import { fringeShapes, gatheredHalf, gatheringShapes } from './gathering'
@@ -13,6 +14,7 @@ import { facing, potAside } from './potFrame'
 import { potShapes } from './pot'
 import { sceneOf, standOf, type Stand } from './scene'
 import type { Dimension, Drawing, Shape } from './shape'
+import { hookPlaces, stickHeads, stickShapes, topCordShapes } from './stick'
 import { swingShapes } from './swing'
 import { tapeCaption, tapeDimensions, tapeShapes } from './tape'
 
@@ -27,7 +29,8 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
   if (scene === null) return unhung(standOf(check, code))
   const shapes = [
     ...buildingShapes(scene),
-    ...hookShapes(scene),
+    ...hookPlaces(scene).flatMap((x) => [...hookShapes(scene, x), ...connectorShapes(scene, x)]),
+    ...topCordShapes(scene),
     ...legShapes(scene, true),
     ...plantShapes(scene),
     ...potShapes(scene),
@@ -37,6 +40,8 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
     ...gatheringShapes(scene),
     ...cradleShapes(scene, false),
     ...legShapes(scene, false),
+    ...stickShapes(scene),
+    ...stickHeads(scene),
     ...ringShapes(scene),
     ...hookBeforeRing(scene),
     ...larksHeads(scene),

@@ -11,27 +11,27 @@ function bowlRadius({ answers }: Scene): number {
   return Math.max(wire / 2, Math.min((answers['hook.inside'] + wire) / 2, answers['hook.projection'] / 2))
 }
 
-/** Hook or eye from the front, of its true wire, from the ceiling to the bowl that carries. */
-export function hookShapes(scene: Scene): readonly Shape[] {
+/** Hook or eye from the front, of its true wire, from the ceiling to the bowl that carries; `x`: where it stands. */
+export function hookShapes(scene: Scene, x: number): readonly Shape[] {
   const { answers, bowl, ceiling, pencil } = scene
   const wire = answers['hook.wire']
   const radius = bowlRadius(scene)
   const middle = bowl - wire / 2 + radius
-  const at = (angle: number): Point => [radius * Math.sin(angle), middle - radius * Math.cos(angle)]
+  const at = (angle: number): Point => [x + radius * Math.sin(angle), middle - radius * Math.cos(angle)]
   const closed = answers['hook.kind'] === 'closed'
   const bowlEnd = closed ? Math.PI : OPEN_END
   const arc = Array.from({ length: STEPS + 1 }, (_, i) => at(-Math.PI + ((bowlEnd + Math.PI) * i) / STEPS))
   const hook = { ink: 'wire', leg: null, kind: 'line', width: wire, behind: false } as const
   return [
-    { ...hook, link: 'hookShank', pencil: pencil('hook.projection', 'hook.wire'), points: [[0, Math.max(ceiling, middle + radius)], [0, middle + radius]] },
+    { ...hook, link: 'hookShank', pencil: pencil('hook.projection', 'hook.wire'), points: [[x, Math.max(ceiling, middle + radius)], [x, middle + radius]] },
     { ...hook, link: 'hook', pencil: pencil('hook.kind', 'hook.wire', 'hook.inside'), points: arc },
   ]
 }
 
 /** The half of the bowl that passes before the ring, drawn over it. */
 export function hookBeforeRing(scene: Scene): readonly Shape[] {
-  const bowl = hookShapes(scene)[1]
-  if (scene.answers['make.top'] !== 'ring' || bowl?.kind !== 'line') return []
+  const bowl = hookShapes(scene, 0)[1]
+  if (scene.answers['make.top'] !== 'ring' || scene.answers['connector.kind'] !== 'none' || bowl?.kind !== 'line') return []
   return [{ ...bowl, points: bowl.points.slice(STEPS / 4, STEPS / 2) }]
 }
 

@@ -1,6 +1,7 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { CaseCode } from '../load/loadCases'
 import type { Answers } from '../hanger/fields'
+import { connectorLength } from './connector'
 import { pencilOf, type Pencil } from './pencil'
 import { poseOf, type Pose } from './pose'
 import type { Point } from './shape'
@@ -25,8 +26,9 @@ export interface Scene extends Stand {
   readonly pose: Pose
   /** Strands of one leg that carry along it: without the knotting ones. */
   readonly carrying: number
-  /** Height of the hook's bowl where it carries, and of the ceiling. */
+  /** Height of the hook's bowl where it carries, of where the hanger hangs from it or from what hangs between, and of the ceiling. */
   readonly bowl: number
+  readonly carried: number
   readonly ceiling: number
   /** Where the legs are gathered under the pot, and the end of the fringe below. */
   readonly gathering: Point
@@ -36,18 +38,25 @@ export interface Scene extends Stand {
 /** Length taken by the ring at the top of the hanger. */
 export const ringLength = (answers: Answers): number => (answers['make.top'] === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0)
 
+/** From where the legs hang up to where the hanger hangs; of a top cord that does not reach only its stick. */
+function topOf({ solved: { hanger: { answers }, geometry: { top } } }: CheckResult): number {
+  if (answers['make.top'] === 'ring') return Math.max(0, ringLength(answers) - answers['ring.wire'])
+  return top ?? answers['stick.diameter']
+}
+
 /** Null where the strands do not reach round the pot: nothing hangs. */
 export function sceneOf(check: CheckResult, code: CaseCode): Scene | null {
   const pose = poseOf(check.solved, code)
   if (pose === null) return null
   const { answers } = check.solved.hanger
-  const bowl = pose.hangingPoint[2] + Math.max(0, ringLength(answers) - answers['ring.wire'])
+  const carried = pose.hangingPoint[2] + topOf(check)
+  const bowl = carried + connectorLength(answers)
   const ceiling = bowl + answers['hook.projection']
   const common = commonOf(check, code)
   const gathering = common.view.front(pose.place([0, 0, 0]))
   const fringeEnd = gathering[1] - check.solved.geometry.knot - answers['make.fringe']
   return {
-    ...common, pose, gathering, bowl, ceiling, fringeEnd,
+    ...common, pose, gathering, bowl, carried, ceiling, fringeEnd,
     carrying: answers['make.build'] === 'plain' ? answers['make.strands'] : Math.max(1, Math.floor(answers['make.strands'] / 2)),
     unit: (ceiling - fringeEnd) / 40,
   }

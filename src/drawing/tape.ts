@@ -21,7 +21,7 @@ function tapeOf(stand: Stand): Tape {
   const top = ringEnd + ringLength(answers)
   const gathering = ringEnd - strand
   return {
-    x: Math.min(answers['pot.rim'] / -2, ...potAside(stand)) - 2.4 * unit,
+    x: Math.min(answers['pot.rim'] / -2, answers['make.top'] === 'stick' ? answers['stick.length'] / -2 : 0, ...potAside(stand)) - 2.4 * unit,
     top, ringEnd, gathering,
     firstKnots: gathering + answers['cradle.first'],
     gatheringEnd: gathering - knot,

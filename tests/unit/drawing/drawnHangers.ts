@@ -15,6 +15,10 @@ const PATCHES: readonly (readonly [string, Patch])[] = [
   ['a square pot', { ...ORDINARY, 'pot.shape': 'square', 'pot.rim': '16 cm', 'pot.base': '12 cm' }],
   ['a trough, three legs', { ...ORDINARY, 'pot.shape': 'trough', 'pot.rim': '14 cm', 'pot.base': '12 cm', 'pot.length': '32 cm', 'make.legs': '3', 'make.totalLength': '150 cm' }],
   ['a cover pot, flooded', { ...ORDINARY, 'cover.inside': '24 cm', 'cover.height': '17 cm', 'make.totalLength': '120 cm' }],
+  ['a stick on its top cord, an S-hook between', { ...ORDINARY, 'make.top': 'stick', 'stick.length': '40 cm', 'connector.kind': 'sHook' }],
+  ['a stick on two hooks, chains between', { ...ORDINARY, 'make.top': 'stick', 'stick.held': 'twoHooks', 'connector.kind': 'chain', 'make.legs': '6' }],
+  ['a top cord that does not reach, a carabiner', { ...ORDINARY, 'make.top': 'stick', 'stick.topCord': '20 cm', 'connector.kind': 'carabiner' }],
+  ['a ring on a swivel', { ...ORDINARY, 'connector.kind': 'swivel' }],
   ['nothing said', {}],
   ['legs too short', { ...ORDINARY, 'make.totalLength': '55 cm' }],
 ]

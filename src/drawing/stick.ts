@@ -1,0 +1,50 @@
+import { bundle, strandsSeen } from './bundle'
+import type { Scene } from './scene'
+import type { Point, Shape } from './shape'
+
+/** Where the hooks stand, m from the middle: one, or one at each support of a stick on two. */
+export const hookPlaces = ({ answers }: Pick<Scene, 'answers'>): readonly number[] =>
+  (answers['make.top'] === 'stick' && answers['stick.held'] === 'twoHooks' ? [0 - answers['stick.span'] / 2, answers['stick.span'] / 2] : [0])
+
+/** The stick from the front, of its true length and thickness. */
+export function stickShapes({ answers, pose, pencil }: Scene): readonly Shape[] {
+  if (answers['make.top'] !== 'stick') return []
+  const bottom = pose.hangingPoint[2]
+  const [half, top] = [answers['stick.length'] / 2, bottom + answers['stick.diameter']]
+  const points: readonly Point[] = [[-half, bottom], [half, bottom], [half, top], [-half, top]]
+  const stick = { kind: 'area', link: 'stick', ink: 'wire', leg: null, pencil: pencil('make.top', 'stick.length', 'stick.diameter'), points, behind: false } as const
+  return [{ ...stick, texture: 'paper' }, { ...stick, texture: 'open' }]
+}
+
+/** Lark's heads over the stick, one a leg, in their row. */
+export function stickHeads({ answers, pose, pencil, cord }: Scene): readonly Shape[] {
+  if (answers['make.top'] !== 'stick') return []
+  const bottom = pose.hangingPoint[2]
+  const width = Math.max(cord, Math.min(2 * cord, answers['stick.bunch'] / pose.legs))
+  return Array.from({ length: pose.legs }, (_, i): Shape => {
+    const x = answers['stick.bunch'] * (i / (pose.legs - 1) - 0.5)
+    return {
+      kind: 'line', link: 'leg', ink: 'cord', leg: null, pencil: pencil('make.legs', 'stick.bunch', 'cord.diameter'), width, behind: false,
+      points: [[x, bottom + answers['stick.diameter'] + 0.3 * cord], [x, bottom], [0, bottom - 0.6 * cord]],
+    }
+  })
+}
+
+/** Where the top cord is tied and where it passes over the hook; null where there is none, or it does not reach. */
+export function topCordAxis({ answers, pose, carried, check }: Scene): readonly [Point, Point, Point] | null {
+  if (answers['make.top'] !== 'stick' || answers['stick.held'] !== 'topCord' || check.solved.geometry.top === null) return null
+  const half = answers['stick.span'] / 2
+  const middle = pose.hangingPoint[2] + answers['stick.diameter'] / 2
+  return [[-half, middle], [0, carried], [half, middle]]
+}
+
+/** The top cord, all its strands that are seen, with its knots round the stick. */
+export function topCordShapes(scene: Scene): readonly Shape[] {
+  const axis = topCordAxis(scene)
+  if (axis === null) return []
+  const { answers, pencil, cord } = scene
+  const common = { link: 'topCord', ink: 'cord', leg: null, pencil: pencil('stick.topCord', 'stick.span', 'stick.topStrands', 'cord.diameter'), behind: false } as const
+  const seen = strandsSeen(answers['stick.topStrands'])
+  const knot = (at: Point): Shape => ({ ...common, kind: 'line', width: seen * cord, points: [[at[0], at[1] - answers['stick.diameter'] / 2], [at[0], at[1] + answers['stick.diameter'] / 2]] })
+  return [{ ...common, kind: 'cord', ...bundle(axis, cord, seen) }, knot(axis[0]), knot(axis[2])]
+}
