@@ -191,11 +191,12 @@ describe('what a customer told of the place', () => {
 })
 
 test('every kind of place has a result for fixing and none is silent', () => {
-  for (const patch of [{}, WALL_HOOK, BRACKET, { ...BRACKET, 'place.support': 'swingArm' }, { ...ROUND, 'place.substrate': 'branch' }] as const) {
+  const places: readonly Patch[] = [{}, WALL_HOOK, BRACKET, { ...BRACKET, 'place.support': 'swingArm' }, { ...ROUND, 'place.substrate': 'branch' }]
+  for (const patch of places) {
     const links = new Set(check(patch).links.map((l) => l.link))
     expect(links.has('fixing')).toBe(true)
-    expect(links.has('pin')).toBe('place.support' in patch && patch['place.support'] === 'wallHook')
-    expect(links.has('bracket')).toBe('place.support' in patch && ['bracket', 'swingArm'].includes(patch['place.support']))
+    expect(links.has('pin')).toBe(patch['place.support'] === 'wallHook')
+    expect(links.has('bracket')).toBe(['bracket', 'swingArm'].includes(patch['place.support'] ?? ''))
     expect([...links].every((link) => LINKS.includes(link))).toBe(true)
   }
 })

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import type { CaseCode, CheckResult, LinkResult, Part, Patch } from '#core'
+import type { CaseCode, CheckResult, LinkResult, Patch } from '#core'
+import type { Part } from '../../../../src/check/linkResult'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 import { without } from '../../hanger/without'
 import { codesOf } from '../linkOf'
