@@ -90,7 +90,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   },
   {
     code: 'thickerStick', helps: ['stick'], plannedOnly: true, cost: 2,
-    patches: ({ solved: { hanger: { answers } } }) => USUAL_DOWELS.filter((d) => d > answers['stick.diameter'] * (1 + 1e-9)).map((d) => ({ 'stick.diameter': mm(d) })),
+    patches: ({ solved: { hanger: { answers } } }) => USUAL_DOWELS.map((dowel) => dowel.diameter.value).filter((d) => d > answers['stick.diameter'] * (1 + 1e-9)).map((d) => ({ 'stick.diameter': mm(d) })),
   },
   {
     code: 'ratedConnector', helps: ['connector'], plannedOnly: false, cost: 2,

@@ -54,8 +54,9 @@ export const SHEAR_DIVISOR: Readonly<Record<WoodKind, Value>> = {
   softwood: remembered(4.1, 'ASTM D245, older editions: divisor of the shear strength of clear wood, which allows for splits'),
 }
 
-/** Dowels as they are usually sold, m. */
-export const USUAL_DOWELS: readonly number[] = [0.008, 0.01, 0.012, 0.016, 0.02, 0.022, 0.025, 0.028, 0.032]
+/** Dowels as they are usually sold, the thinnest first. */
+export const USUAL_DOWELS: readonly { readonly id: string; readonly diameter: Value }[] = [8, 10, 12, 16, 20, 22, 25, 28, 32]
+  .map((mm) => ({ id: `${mm} mm`, diameter: value(mm / 1000, 'm', 'common practice', 'dowels as they are usually sold') }))
 
 /** Bamboo's hollow over its width where it was not measured. */
 export const BAMBOO_HOLLOW: Value = value(0.85, '1', 'common practice', 'a judgement: a thin wall, for thin ones are weaker')

@@ -22,11 +22,11 @@ function withDowel(solved: Solved, diameter: number): Solved {
 
 /** The thinnest usual dowel of the same wood that holds in every case, thicker than the present one: STICK_DIAMETER_NEEDED, or STICK_NONE_THICK_ENOUGH. */
 export function dowelNeeded(solved: Solved): Finding {
-  const thicker = USUAL_DOWELS.filter((d) => d > solved.hanger.answers['stick.diameter'] * (1 + 1e-9))
+  const thicker = USUAL_DOWELS.map((dowel) => dowel.diameter.value).filter((d) => d > solved.hanger.answers['stick.diameter'] * (1 + 1e-9))
   const needed = thicker.find((diameter) => {
     const tried = withDowel(solved, diameter)
     const beam = stickBeam(tried.hanger)
     return beam.ok && stickRoutes(tried, beam).every((r) => r.utilisation !== null && r.utilisation <= HOLDS_LIMIT.table.value)
   })
-  return needed === undefined ? { code: 'STICK_NONE_THICK_ENOUGH', most: USUAL_DOWELS.at(-1) ?? 0 } : { code: 'STICK_DIAMETER_NEEDED', diameter: needed }
+  return needed === undefined ? { code: 'STICK_NONE_THICK_ENOUGH', most: USUAL_DOWELS.at(-1)?.diameter.value ?? 0 } : { code: 'STICK_DIAMETER_NEEDED', diameter: needed }
 }

@@ -100,6 +100,7 @@ export const CATALOGUE_NAMES_OF_PLACE: Readonly<Record<string, string>> = {
   'sticks.SLOPE_OF_GRAIN.points': 'bending strength left, by slope of grain (rise over length)',
   'sticks.UNKNOWN_JOINT': 'wooden ring with a joint of unknown make: strength left',
   'sticks.UNKNOWN_WOOD': 'stick of unknown wood: mean bending strength',
+  'sticks.USUAL_DOWELS.{size}.diameter': 'dowel sold as {size}: thickness',
   'sticks.WARM_WOOD': 'bending strength at 50 °C over that at 20 °C',
   'sticks.WEAKEST_ACROSS': 'ring of unknown wood: mean strength across the grain',
   'sticks.WOOD_SCATTER.crushing': 'clear wood: scatter of crushing strength, over its mean',

@@ -166,3 +166,25 @@ describe('remedies for strands', () => {
     expect(Number.parseFloat(remedy?.patch['cord.weighedMass'] ?? '') / 48).toBeCloseTo(ratio ** 2, 3)
   })
 })
+
+describe('a stick too thin, on too short a cord, under an S-hook', () => {
+  const planned: HangerDocument = patchDocument(EMPTY_DOCUMENT, {
+    ...ORDINARY, 'make.top': 'stick', 'stick.wood': 'americanBeech', 'stick.diameter': '10 mm', 'stick.grain': 'straight', 'stick.length': '40 cm', 'stick.span': '36 cm', 'stick.bunch': '10 cm',
+    'stick.topCord': '38 cm', 'stick.topStrands': '2', 'connector.kind': 'sHook', 'connector.joint': 'open', 'place.beneath': 'people',
+  })
+  const of = (document: HangerDocument) => answerOf(document).remedies
+
+  test('is offered a thicker dowel, a longer or stronger top cord, and a rated carabiner', () => {
+    const codes = of(planned).map((r) => `${r.link}: ${r.code}`)
+    expect(codes).toEqual(expect.arrayContaining(['stick: thickerStick', 'topCord: moreTopStrands', 'connector: ratedConnector']))
+    expect(codes.some((code) => code.endsWith('longerTopCord'))).toBe(true)
+  })
+
+  test('once made keeps its dowel: its knots are on it', () => {
+    expect(of(patchDocument(planned, { 'make.stage': 'made' })).map((r) => r.code)).not.toContain('thickerStick')
+  })
+
+  test('the carabiner holds with the rating that is asked for', () => {
+    expect(of(planned).find((r) => r.code === 'ratedConnector')).toMatchObject({ linkVerdict: expect.stringMatching(/holds$/) as string, patch: { 'connector.kind': 'carabiner' } })
+  })
+})

@@ -2,6 +2,7 @@ import { evaluate } from 'mathjs'
 import { describe, expect, test } from 'vitest'
 import { checkHanger, DEMOS, parseDocument, resolveDocument, type CheckResult } from '#core'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
+import { onStick } from './links/stickOf'
 import { BRACKET, WALL_HOOK } from './links/places'
 import { testedHanger } from '../hanger/testedHanger'
 import { without } from '../hanger/without'
@@ -30,6 +31,11 @@ const checks: readonly (readonly [string, CheckResult])[] = [
   ['branch, pulled in place', checkOf({ ...ORDINARY, 'place.support': 'overBeam', 'place.substrate': 'branch', 'fixing.proof': '40 kg' })],
   ['no lever, and a swing arm on one screw', checkOf({ ...ORDINARY, ...BRACKET, 'place.support': 'swingArm', 'bracket.screws': '1' })],
   ['tested knot, people beneath', checkOf({ ...ORDINARY, 'testHang.mass': '21 kg', 'testHang.time': '25 h', 'testHang.slip': '2 mm', 'place.beneath': 'people' })],
+  ['a stick on its top cord under an S-hook', onStick({ 'connector.kind': 'sHook', 'connector.wire': '5 mm', 'connector.inside': '17 mm', 'place.beneath': 'people' })],
+  ['a green stick on two hooks, welded chain, other loads', onStick({ 'stick.held': 'twoHooks', 'stick.state': 'green', 'make.legs': '5', 'connector.kind': 'chain', 'connector.metal': 'steel', 'connector.wire': '5 mm', 'connector.joint': 'closed', 'rail.others': '3 kg', 'hook.metal': 'brass' })],
+  ['a natural stick', onStick({ 'stick.wood': 'natural' })],
+  ['bamboo, shut S-hook', onStick({ 'stick.wood': 'bamboo', 'stick.hollow': '13 mm', 'connector.kind': 'sHook', 'connector.joint': 'closed', 'connector.wire': '4 mm', 'connector.inside': '14 mm' })],
+  ['a wooden ring', checkOf({ ...ORDINARY, 'ring.metal': 'wood', 'ring.wire': '11 mm' })],
 ]
 
 describe.each(checks)('%s', (_, check) => {
