@@ -1,6 +1,6 @@
 import { RESERVE } from '../catalogue/reserves'
 import type { Assumed, Hanger } from '../hanger/hanger'
-import { isRelevant } from '../hanger/relevance'
+import { defaultCounts } from '../hanger/relevance'
 import { care, type Care } from './care'
 import { cautionsFor, type Caution } from './cautions'
 import { besideLifeLines } from './factorGuidance'
@@ -54,7 +54,7 @@ export function assess(solved: Solved): CheckResult {
     governing: governingOf(links),
     redundancy: left,
     care: care(solved),
-    assumed: assumed.filter((a) => !a.tacit && isRelevant(a.path, answers)),
+    assumed: assumed.filter((a) => !a.tacit && defaultCounts(a.path, answers)),
     cautions: cautionsFor(answers),
     findings,
   }

@@ -1,4 +1,5 @@
 import type { Answers, FieldPath } from './fields'
+import { readScrew } from './readScrew'
 
 type Rule = (a: Answers) => boolean
 
@@ -118,3 +119,17 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
 
 /** Whether a field has a bearing on this hanger: asked in the form, listed among what is assumed. */
 export const isRelevant = (path: FieldPath, answers: Answers): boolean => RULES[path]?.(answers) ?? true
+
+const screwLength = (a: Answers): number | null => {
+  const screw = a['fixing.screw'] === null ? null : readScrew(a['fixing.screw'])
+  return screw?.ok ? screw.length ?? a['fixing.length'] : a['fixing.length']
+}
+
+/** Defaults that another answer stands in for: what a packet says of a screw need not be measured. */
+const REPLACED: Readonly<Partial<Record<FieldPath, Rule>>> = {
+  'fixing.diameter': (a) => a['fixing.screw'] !== null,
+  'fixing.penetration': (a) => screwLength(a) !== null,
+}
+
+/** Whether the default of a field that was not answered counts at all. */
+export const defaultCounts = (path: FieldPath, answers: Answers): boolean => isRelevant(path, answers) && REPLACED[path]?.(answers) !== true

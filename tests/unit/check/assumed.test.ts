@@ -42,3 +42,11 @@ test('measures that were not said follow the rim', () => {
   expect(answers['cradle.first']).toBeCloseTo(0.132, 12)
   expect(answers['seat.offset']).toBeCloseTo(0.012, 12)
 })
+
+test('what a packet says of a screw is not listed as assumed', () => {
+  const assumedOf = (patch: Patch) => checkOf({ 'place.substrate': 'timber', ...patch }).assumed.map((a) => a.path)
+  expect(assumedOf({})).toEqual(expect.arrayContaining(['fixing.diameter', 'fixing.penetration']))
+  expect(assumedOf({ 'fixing.screw': '#8' })).toContain('fixing.penetration')
+  expect(assumedOf({ 'fixing.screw': '#8' })).not.toContain('fixing.diameter')
+  expect(assumedOf({ 'fixing.screw': '4 x 50 mm' })).not.toEqual(expect.arrayContaining(['fixing.penetration']))
+})
