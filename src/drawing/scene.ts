@@ -1,7 +1,7 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { CaseCode } from '../load/loadCases'
 import type { Answers } from '../hanger/fields'
-import { connectorLength } from './connector'
+import { connectorLength } from './connectorLength'
 import { pencilOf, type Pencil } from './pencil'
 import { poseOf, type Pose } from './pose'
 import type { Point } from './shape'
