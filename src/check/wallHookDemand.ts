@@ -14,14 +14,13 @@ import { entering, worked } from './term'
  */
 export function wallHookDemand(solved: Solved, { load, symbol, terms }: PlaceLoad): PlaceDemandOutcome {
   const { answers } = solved.hanger
-  const { path, outline } = solved.geometry
-  if (!path.ok) return { ok: false, finding: { code: 'WALL_LEAN_UNKNOWN' }, fails: false, terms }
+  const { path, outline, top } = solved.geometry
+  if (!path.ok || top === null) return { ok: false, finding: { code: 'WALL_LEAN_UNKNOWN' }, fails: false, terms }
   const widest = cradledProfile(outline).reduce((a, b) => (b.r > a.r ? b : a))
   const cord = answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value
   const projection = answers['hook.projection']
   const centre = widest.r + cord + answers['seat.offset']
-  const ring = answers['make.top'] === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0
-  const drop = ring + path.top - widest.z
+  const drop = top + path.top - widest.z
   const leaning = wallHook({ weight: newtons(load), centreFromWall: metres(centre), projection: metres(projection), drop: metres(drop) })
   if (!leaning.ok) return { ok: false, finding: { code: 'WALL_LEAN_UNKNOWN' }, fails: false, terms }
   const along = worked('along', 'E_V', load, 'N', symbol, 'all of it hangs down along the wall')

@@ -1,7 +1,6 @@
 import type { Finding, FindingCode, Outcome } from '../check/finding'
 import type { FieldPath } from '../hanger/fields'
 import { STANDARD_GRAVITY } from '../quantity/si'
-import { SETTLING_QUESTIONS } from '../catalogue/substrates'
 import { FIELD_WORDS } from './fields'
 import { REFUSAL_TEXTS, SETTLING_QUESTION_TEXTS } from './refusals'
 import { forceText, lengthText, massLeastText, massLimitText, massText, numberText, timeText } from './amounts'
@@ -101,7 +100,7 @@ const FINDING_WORDS: Words = {
   TOP_CORD_PARTS: ({ strands }) => (strands === 1
     ? 'People are beneath, and the top cord is one strand: if it goes, everything falls. Use two or more, each tied by itself.'
     : 'People are beneath: the strands of the top cord count as a spare for each other only where each is tied by itself.'),
-  SUBSTRATE_UNKNOWN: () => `What the hook is fixed into is not known. ${SETTLING_QUESTIONS.map((q) => SETTLING_QUESTION_TEXTS[q]).join(' ')} If you cannot tell, ask someone licensed.`,
+  SUBSTRATE_UNKNOWN: () => `What the hook is fixed into is not known. ${Object.values(SETTLING_QUESTION_TEXTS).join(' ')} If you cannot tell, ask someone licensed.`,
   FIXING_REFUSED: ({ what }) => REFUSAL_TEXTS[what],
   FIXING_KIND_UNKNOWN: () => 'How it is held in the timber is not known. Take it out and look: a screw thread, a smooth nail or only glue.',
   FIXING_NOT_FOR_TIMBER: ({ kind }) => `Timber holds by a thread of its own, and no figure is known for this: ${FIELD_WORDS['fixing.kind'].choices[kind] ?? kind}. Use a screw hook or screw straight into the wood.`,
