@@ -5,6 +5,8 @@ const DEMOS = [
   { name: /Fern over the sideboard/, verdict: /^The hanger holds\. The place holds\.$/ },
   { name: /Glazed pot by the reading chair/, verdict: /fails\./ },
   { name: /Order for a rented flat/, verdict: /Not enough is known of the place\.$/ },
+  { name: /Class sample/, verdict: /^The hanger just holds\. The place holds\.$/ },
+  { name: /Ivy on a bracket/, verdict: /^The hanger just holds\. The place holds\.$/ },
 ]
 
 for (const { name, verdict } of DEMOS) {
