@@ -5,6 +5,7 @@ import { facing } from './potFrame'
 import { hookPlaces, topCordAxis } from './stick'
 import type { Scene } from './scene'
 import type { Drawing } from './shape'
+import { placeAnchors } from './support'
 
 /** Where each link of the load path is pointed at, from the front. */
 export function anchorsOf(scene: Scene): Drawing['anchors'] {
@@ -17,6 +18,7 @@ export function anchorsOf(scene: Scene): Drawing['anchors'] {
     fixing: [at, ceiling + (answers['place.substrate'] === 'timber' ? answers['fixing.penetration'] / 2 : 0)],
     hook: [at, bowl],
     hookShank: [at, (ceiling + bowl) / 2],
+    ...placeAnchors(scene),
     ...(answers['connector.kind'] === 'none' ? {} : { connector: [at, (bowl + carried) / 2] as const }),
     ...(answers['make.top'] === 'stick' && answers['stick.held'] === 'topCord' ? { topCord: topCord === null ? [0, carried] as const : between(topCord[1], topCord[2], 0.5) } : {}),
     ...(answers['make.top'] === 'stick' ? { stick: [answers['stick.length'] * 0.45, pose.hangingPoint[2] + answers['stick.diameter'] / 2] as const } : {}),

@@ -1,6 +1,7 @@
 import type { Scene } from './scene'
 import type { Point, Shape, Texture } from './shape'
 import { hookPlaces } from './stick'
+import { beamShapes, bracketShapes, hasBracket, wallHookShapes } from './support'
 
 const MASONRY: readonly string[] = ['masonry', 'solidBrick', 'perforatedBrick', 'denseBlock', 'aeratedBlock', 'concrete', 'postTensionedSlab']
 const BOARD_LIKE: readonly string[] = ['plasterboard', 'plasterboardOnSteelStud', 'ceilingTileOrGrid', 'furringOrResilientChannel', 'lightingBox']
@@ -14,17 +15,21 @@ function textureOf(substrate: string): Texture {
 /** Thickness of a usual ceiling board, m: only what is drawn where nothing stands behind it. */
 const BOARD = 0.0125
 
-/** The ceiling cut through at the hook, and the thread in it to scale where it is known to be in timber. */
+/** What the hanger hangs from: the ceiling cut through at the hook, and the thread in it to scale where it is known to be in timber; or a wall, with hook or bracket; or a beam. */
 export function buildingShapes(scene: Scene): readonly Shape[] {
   const { answers, ceiling, unit, pencil } = scene
   const substrate = answers['place.substrate']
+  const texture = textureOf(substrate)
+  if (hasBracket(answers)) return bracketShapes(scene, texture)
+  if (answers['place.support'] === 'wallHook') return wallHookShapes(scene, texture)
+  if (answers['place.support'] === 'overBeam') return beamShapes(scene, texture)
   const place = { link: 'fixing', ink: 'building', leg: null, pencil: pencil('place.substrate') } as const
   const places = hookPlaces(scene)
   const half = 3 * unit + Math.max(...places)
   const top = sectionTop(scene)
   const cut: readonly Point[] = [[-half, ceiling], [half, ceiling], [half, top], [-half, top]]
   const shapes: Shape[] = [
-    { ...place, kind: 'area', points: cut, texture: textureOf(substrate), behind: false },
+    { ...place, kind: 'area', points: cut, texture, behind: false },
     { ...place, kind: 'line', points: [[-1.3 * half, ceiling], [1.3 * half, ceiling]], width: 0, behind: false },
   ]
   if (substrate === 'timber') shapes.push(...places.flatMap((x) => threadShapes(scene, x)))

@@ -2,6 +2,7 @@ import { facing, widestHalf } from './potFrame'
 import type { Scene, Stand } from './scene'
 import type { Dimension, Point } from './shape'
 import { hookPlaces } from './stick'
+import { bracketDimensions, hasBracket } from './support'
 
 /** Dimension lines of pot and plant, along the pot's own axes: they tilt with it. */
 export function potDimensions(scene: Stand): readonly Dimension[] {
@@ -27,9 +28,11 @@ export function potDimensions(scene: Stand): readonly Dimension[] {
   return plant > 0 ? [...lines, upright('plant.height', plant, [rim, height], [0, height + plant])] : lines
 }
 
-/** Dimension lines at the ceiling: how far the hook stands out, and the thread where it is in timber. */
+/** Dimension lines at the ceiling: how far the hook stands out, and the thread where it is in timber; at a wall the reach of a bracket. */
 export function placeDimensions(scene: Scene): readonly Dimension[] {
   const { answers, bowl, ceiling, unit, pencil } = scene
+  if (hasBracket(answers)) return bracketDimensions(scene)
+  if (answers['place.support'] !== 'ceilingHook') return []
   const hook = Math.max(...hookPlaces(scene))
   const x = hook + 4.6 * unit
   // Numbers of short lines keep clear of each other.

@@ -11,9 +11,10 @@ function bowlRadius({ answers }: Scene): number {
   return Math.max(wire / 2, Math.min((answers['hook.inside'] + wire) / 2, answers['hook.projection'] / 2))
 }
 
-/** Hook or eye from the front, of its true wire, from the ceiling to the bowl that carries; `x`: where it stands. */
+/** Hook or eye from the front, of its true wire, from the ceiling to the bowl that carries; `x`: where it stands. None under other supports. */
 export function hookShapes(scene: Scene, x: number): readonly Shape[] {
   const { answers, bowl, ceiling, pencil } = scene
+  if (answers['place.support'] !== 'ceilingHook') return []
   const wire = answers['hook.wire']
   const radius = bowlRadius(scene)
   const middle = bowl - wire / 2 + radius
