@@ -25,7 +25,7 @@ export interface RemedyKind {
   readonly patches: (check: CheckResult) => readonly Patch[]
 }
 
-const ALL_LOADED: readonly LinkCode[] = ['fixing', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ring', 'leg', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'seat']
+const ALL_LOADED: readonly LinkCode[] = ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ring', 'leg', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'seat']
 const CORD: readonly LinkCode[] = ['leg', 'gatheringTurn', 'wrapHoop']
 const mm = (value: number): string => formatSi(value, 'mm')
 const kgUp = (value: number): string => `${Math.ceil(value * 10) / 10} kg`
@@ -47,25 +47,25 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   {
     code: 'pullInPlace', helps: ['fixing'], plannedOnly: false, cost: 1,
     patches: ({ links }) => {
-      const unproved = links.flatMap((l) => l.findings).find((f) => f.code === 'PULL_IN_PLACE')
-      return unproved ? [{ 'fixing.proof': kgUp(unproved.mass) }] : []
+      const asked = links.flatMap((l) => l.findings).flatMap((f) => (f.code === 'PULL_IN_PLACE' ? [f.mass] : f.code === 'RAIL_NEEDS_RATING' || f.code === 'BRANCH_UNTESTED' ? [f.testMass] : []))
+      return asked.length === 0 ? [] : [{ 'fixing.proof': kgUp(Math.max(...asked)) }]
     },
   },
   { code: 'closedEye', helps: ['hook'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['hook.kind'] === 'open' ? [{ 'hook.kind': 'latched' }, { 'hook.kind': 'closed' }] : []) },
   {
-    code: 'thickerHook', helps: ['hook', 'hookShank', 'fixing'], plannedOnly: false, cost: 2,
+    code: 'thickerHook', helps: ['hook', 'hookShank', 'pin', 'fixing'], plannedOnly: false, cost: 2,
     patches: ({ solved: { hanger: { answers } } }) =>
       (answers['hook.rated'] === null ? [1, 2, 3, 4, 6, 8] : []).map((more) => ({ 'hook.wire': mm(answers['hook.wire'] + more / 1000) })),
   },
   {
-    code: 'shorterHook', helps: ['hookShank'], plannedOnly: false, cost: 1,
+    code: 'shorterHook', helps: ['hookShank', 'pin'], plannedOnly: false, cost: 1,
     patches: ({ solved: { hanger: { answers } } }) => [0.75, 0.5].map((share) => ({ 'hook.projection': mm(Math.ceil(answers['hook.projection'] * share * 1000) / 1000) })),
   },
   {
     code: 'deeperScrew', helps: ['fixing'], plannedOnly: false, cost: 2,
     patches: ({ solved: { hanger: { answers } } }) => (answers['place.substrate'] === 'timber' ? [10, 20, 30, 40] : []).map((more) => ({ 'fixing.penetration': mm(answers['fixing.penetration'] + more / 1000) })),
   },
-  { code: 'useJoist', helps: ['fixing'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['place.substrate'] === 'timber' ? [] : [{ 'place.substrate': 'timber' }]) },
+  { code: 'useJoist', helps: ['fixing'], plannedOnly: false, cost: 2, patches: ({ solved: { hanger: { answers } } }) => (answers['place.substrate'] === 'timber' || answers['place.support'] === 'overBeam' ? [] : [{ 'place.substrate': 'timber' }]) },
   {
     code: 'higherRating', helps: ['fixing', 'hook', 'connector', 'ring'], plannedOnly: false, cost: 2,
     patches: ({ solved: { hanger: { answers } }, governing }) => {

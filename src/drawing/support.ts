@@ -54,14 +54,13 @@ export function beamShapes({ answers, bowl, unit, pencil }: Scene, texture: Text
   const place = { link: 'fixing', ink: 'building', leg: null, pencil: pencil('place.substrate'), behind: false } as const
   const substrate = answers['place.substrate']
   const bottom = bowl + 1.5 * unit
-  const loop = (half: number, top: number): Shape =>
-    ({ ...place, ink: 'cord', kind: 'line', width: 0, points: [[0, bowl], [-half, bottom], [-half, top], [half, top], [half, bottom], [0, bowl]] })
+  const loop = (points: readonly Point[]): Shape => ({ ...place, ink: 'cord', kind: 'line', width: 0, points })
   if (ROUND_BARS.includes(substrate)) {
     const radius = substrate === 'branch' ? BEAM.branch : BEAM.rail
-    return [{ ...place, kind: 'circle', centre: [0, bottom + radius], radius, width: 0 }, loop(radius, bottom + 2 * radius)]
+    return [{ ...place, kind: 'circle', centre: [0, bottom + radius], radius, width: 0 }, loop([[-radius, bottom + radius], [0, bowl], [radius, bottom + radius]])]
   }
   const [half, top] = [BEAM.width / 2, bottom + BEAM.height]
-  return [{ ...place, kind: 'area', points: [[-half, bottom], [half, bottom], [half, top], [-half, top]], texture }, loop(half, top)]
+  return [{ ...place, kind: 'area', points: [[-half, bottom], [half, bottom], [half, top], [-half, top]], texture }, loop([[0, bowl], [-half, bottom], [-half, top], [half, top], [half, bottom], [0, bowl]])]
 }
 
 /** The reach of a bracket, above it. */
