@@ -4,7 +4,7 @@ import { EMPTY_DOCUMENT, patchDocument, type Patch } from '../../../src/hanger/d
 import { ORDINARY } from '../hanger/ordinaryPatch'
 import { without } from '../hanger/without'
 
-const TESTED = { ...without(ORDINARY, 'fixing.proof'), 'testHang.mass': '30 kg', 'testHang.time': '30 h', 'testHang.slip': '1 mm' } as const
+const TESTED = { ...without(without(ORDINARY, 'fixing.proof'), 'hook.rated'), 'testHang.mass': '30 kg', 'testHang.time': '30 h', 'testHang.slip': '1 mm' } as const
 const codesOf = (patch: Patch): readonly string[] => {
   const outcome = answerDocument(patchDocument(EMPTY_DOCUMENT, { ...TESTED, ...patch }))
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems))
