@@ -44,15 +44,17 @@ function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
   const { answers } = solved.hanger
   const load = solved.loads[code]
   const cord = inCase(solved.cord.leg, load.case)
-  const section = weakestSection(legSections(answers, parted, cord))
+  const sections = legSections(answers, parted, cord)
+  const section = weakestSection(sections)
   const sling = solved.slings?.[code] ?? null
   const time = cordFactors(answers, load.case, false)
   const effective: Factor = { code: 'effectiveStrands', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }
   const trouble = geometryFindings(solved, code)
   const watered = solved.slings?.watered.tension ?? null
-  // Guidance for rope speaks of new, dry rope without knots.
+  // Guidance for rope speaks of new, dry rope without knots: as many strands as carry where the fewest do, however well they do there.
   const plain = solved.cord.wrap.dry.capacity
-  const overall = plain === null || watered === null || code === 'strandParted' ? null : (section.strands * plain.value) / watered
+  const fewest = Math.min(...sections.map((s) => s.strands))
+  const overall = plain === null || watered === null || code === 'strandParted' ? null : (fewest * plain.value) / watered
   return assessLink({
     link: 'leg',
     part: section.part,

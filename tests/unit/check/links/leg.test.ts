@@ -60,6 +60,20 @@ describe('what is known of the cord', () => {
   })
 })
 
+describe('the overall factor', () => {
+  const factorOf = (patch: Patch): number => linkIn(checkOf({ ...ORDINARY, ...patch }), 'leg', 'watered').overallFactor ?? NaN
+
+  test('is that of the fewest strands that carry anywhere: no sharp edge raises it, and a third filler by half at most', () => {
+    // 3 mm over a sharp edge: four strands x 1/3 there, fewer than the two fillers x 0.7.
+    const sharp = linkIn(checkOf({ ...ORDINARY, 'pot.edge': 'sharp' }), 'leg', 'watered')
+    expect(sharp.part).toBe('potEdge')
+    expect(sharp.overallFactor).toBeCloseTo(factorOf({}), 9)
+    // Three fillers x 0.7 bear more than four strands x 0.5 in the lark's heads, and are three strands all the same.
+    expect(linkIn(checkOf({ ...ORDINARY, 'make.fillers': '3' }), 'leg', 'watered').part).toBe('larksHead')
+    expect(factorOf({ 'make.fillers': '3' }) / factorOf({})).toBeCloseTo(1.5, 1)
+  })
+})
+
 describe('the angle of the legs', () => {
   // By hand: rim radius 105, side and base 258 mm along; a free part of r / sin(angle).
   const lengthFor = (degrees: number): Patch => {
