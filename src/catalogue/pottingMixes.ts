@@ -42,7 +42,7 @@ const GROWERS = "Pacific Bulb Society wiki, growing media (members' own single m
  * flooded = BD + 1000 TP.
  */
 export const POTTING_MIXES: Readonly<Record<MixKind, PottingMix>> = {
-  soilless: mix([80, 130, 220], [610, 950, 1100], [950, 1080, 1100], 'computed', `envelope of the soilless mixes below; safe cap 1100 kg/m3; after ${AGRONOMY}`),
+  soilless: mix([80, 130, 220], [610, 950, 1100], [950, 1080, 1100], 'computed', `envelope of the peat, coir and bark mixes below; safe cap 1100 kg/m3; after ${AGRONOMY}`),
   peat: mix([90, 130, 160], [900, 950, 980], [1040, 1080, 1100], 'computed', `${AGRONOMY}; ${FRONTIERS}`),
   peatPerlite: mix([100, 110, 140], [780, 850, 920], [1040, 1080, 1100], 'computed', `linear mix of peat (${AGRONOMY}) and perlite (${FRONTIERS})`),
   coir: mix([80, 120, 160], [820, 900, 950], [950, 1020, 1050], 'computed', `${GROWERS}, coir fines`),
@@ -55,5 +55,5 @@ export const POTTING_MIXES: Readonly<Record<MixKind, PottingMix>> = {
   sphagnum: mix([20, 30, 50], [740, 850, 900], [950, 1000, 1020], 'from memory', 'long-fibre sphagnum, orchid growers’ notes; bulk density from memory'),
   gardenSoil: mix([1200, 1320, 1450], [1600, 1750, 1800], [1780, 1900, 2050], 'computed', 'J. Appl. Hort. 14(2):92, 2012, abstract; solids of 2650 kg/m3'),
   sand: mix([1550, 1620, 1700], [1800, 1900, 1950], [1950, 2000, 2050], 'computed', 'Engineering ToolBox, dirt and mud (sand dry and wet); solids of 2650 kg/m3'),
-  unknown: mix([80, 130, 1700], [610, 950, 1900], [950, 1080, 2000], 'computed', 'envelope of all mixes; safe cap 2000 kg/m3 where there may be soil or sand'),
+  unknown: mix([20, 130, 1700], [360, 950, 2000], [900, 1080, 2050], 'computed', 'envelope of all mixes; safe cap 2000 kg/m3 where there may be soil or sand'),
 }

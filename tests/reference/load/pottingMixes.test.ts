@@ -101,6 +101,14 @@ describe('regression over 238 substrates', () => {
 })
 
 describe('every mix', () => {
+  // Soil and sand included: an unknown mix is for those who cannot tell.
+  test.each(MIX_KINDS)('%s lies within what an unknown one is reckoned with, in every state', (kind) => {
+    for (const state of ['dry', 'watered', 'flooded'] as const) {
+      expect(POTTING_MIXES.unknown[state].low).toBeLessThanOrEqual(POTTING_MIXES[kind][state].low)
+      expect(POTTING_MIXES.unknown[state].high).toBeGreaterThanOrEqual(POTTING_MIXES[kind][state].high)
+    }
+  })
+
   test.each(MIX_KINDS)('%s: low, likely and high rise, and so do dry, watered and flooded', (kind) => {
     const { dry, watered, flooded: full } = POTTING_MIXES[kind]
     for (const { low, likely, high } of [dry, watered, full]) {
