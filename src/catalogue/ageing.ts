@@ -24,7 +24,7 @@ export const WEATHERING: Readonly<Record<Fibre, Weathering>> = {
 }
 
 /** Natural cord outdoors: strength left after one season. */
-export const NATURAL_OUTDOORS: Value = value(0.3, '1', 'published', 'undyed cotton and other fabrics outdoors for 120 days lost 29 to 87 % (Int. J. Polym. Mater. 9:45, 1981); one season only')
+export const NATURAL_OUTDOORS: Value = memory(0.3, 'a judgement: undyed cotton and other fabrics outdoors for 120 days lost 29 to 87 %, the coarsest cotton least (Int. J. Polym. Mater. 9:45, 1981); one season only')
 /** How long natural cord may hang outdoors, s. */
 export const SEASON: Value = value(YEAR, 's', 'common practice', 'put out new, taken down before the next year’s growth')
 
