@@ -62,7 +62,7 @@ export const FIBRE_PROPERTIES: Readonly<Record<Fibre, FibreProperties>> = {
   },
   jute: {
     natural: true,
-    tenacity: twisted(9.5, 'published', 'GB 2696-1987, jute twine, minimum break over mean linear density 9.7 to 10.4 cN/tex; 9.5 taken'),
+    tenacity: twisted(8.5, 'computed', 'GB 2696-1987, jute twine, minimum break over mass of the dry fibre 9.7 to 10.4 cN/tex; a cord on a scale holds water besides, 13.75 % (ASTM D1909); low end'),
     wet: computed(0.8, 'jute 0.9 to 1.0 wet over dry from memory; 0.8 kept for mildew'),
     duration: memory(0.088, FLAGGED),
     strainAtBreak: memory(0.03, TWINE_STRAIN),
@@ -86,7 +86,7 @@ export const FIBRE_PROPERTIES: Readonly<Record<Fibre, FibreProperties>> = {
   },
   polyester: {
     natural: false,
-    tenacity: twisted(20, 'computed', 'three-strand polyester rope 20 to 21 cN/tex (rope table by diameter, minimum break)'),
+    tenacity: twisted(19.5, 'computed', 'three-strand polyester rope 19.7 to 21 cN/tex (rope table by diameter, minimum break); 19.5 taken'),
     wet: memory(1, 'polyester wet over dry 1.0'),
     duration: memory(0.07, MEREDITH),
     strainAtBreak: value(0.2, '1', 'published', 'rope elongation table: polyester 15 to 25 % at break'),
