@@ -130,8 +130,16 @@ export const UNMEASURED_DIAMETER: Value = value(0.004, 'm', 'common practice', '
 /** Diameter of a rated cord of which nothing else is said, for its bends, m: the thicker, the worse it bends. */
 export const THICKEST_DIAMETER: Value = value(0.01, 'm', 'common practice', 'thicker than any cord hangers are knotted from')
 
-/** Density no cord of fibre can exceed, kg/m3. */
-export const DENSEST_CORD: Value = value(1600, 'kg/m3', 'from memory', 'solid cotton 1520 to 1550 kg/m3, flax 1540; a cord is always lighter')
+/** Share of a cord's round section that its fibre fills, at most. */
+const TIGHTEST = 0.85
+const packed = (solid: number): Value =>
+  value(TIGHTEST * solid, 'kg/m3', 'from memory', `solid fibre at most ${solid} kg/m3, of which it fills ${TIGHTEST} of the section at most: ropes by their printed sizes and weights 0.6 to 0.76, loose string about half`)
+
+/** Density no cord of a fibre can exceed, kg/m3; of an unknown one that of the heaviest. Weighed doubled, or not divided by its length, a cord seems heavier. */
+export const DENSEST_CORD: Readonly<Record<Fibre, Value>> = {
+  cotton: packed(1550), linen: packed(1540), hemp: packed(1500), jute: packed(1500), manila: packed(1500), sisal: packed(1500),
+  polyester: packed(1390), polypropylene: packed(910), nylon: packed(1140), viscose: packed(1520), unknown: packed(1550),
+}
 
 /** Secant stiffness EA of a strand whose breaking force is not known, N. */
 export const DEFAULT_STIFFNESS: Value = value(2900, 'N', 'computed', '4 mm cotton cord, 0.5 kN at 17 % elongation')

@@ -1,5 +1,5 @@
 import type { Basis, Grade, Value } from '../catalogue/basis'
-import { BREAK_BY_DIAMETER, DENSEST_CORD, FIBRE_PROPERTIES } from '../catalogue/cords'
+import { BREAK_BY_DIAMETER, DENSEST_CORD, FIBRE_PROPERTIES, type Fibre } from '../catalogue/cords'
 import { SOAKED_OVER_DRY, TESTS_THAT_SHOW_SCATTER, TESTS_WORTH_MAKING } from '../catalogue/pullTests'
 import type { Answers } from '../hanger/fields'
 import type { PullTest } from '../hanger/pullTest'
@@ -75,15 +75,16 @@ function byRating({ answers }: CordQuestion): Rung {
   return rated === null ? gap('notRated') : known(newton(rated, 'your own', 'rated breaking force of the cord'), 'rated', [], [])
 }
 
-/** Most that a cord of this diameter can weigh, kg/m. */
-const mostPerMetre = (diameter: number): number => (DENSEST_CORD.value * Math.PI * diameter * diameter) / 4
+/** Most that a cord of this fibre and diameter can weigh, kg/m. */
+const mostPerMetre = (fibre: Fibre, diameter: number): number => (DENSEST_CORD[fibre].value * Math.PI * diameter * diameter) / 4
 
 /** What was weighed, unless no cord of the measured diameter can be so heavy. */
 function weighing(answers: Answers): { readonly weighed: CordWeighing | null; readonly tooHeavy: Extract<Finding, { code: 'CORD_TOO_HEAVY' }> | null } {
   const weighed = cordWeighing(answers)
   const diameter = answers['cord.diameter']
-  if (weighed === null || diameter === null || weighed.perMetre.low <= mostPerMetre(diameter)) return { weighed, tooHeavy: null }
-  return { weighed, tooHeavy: { code: 'CORD_TOO_HEAVY', perMetre: weighed.perMetre.likely, most: mostPerMetre(diameter) } }
+  if (weighed === null || diameter === null) return { weighed, tooHeavy: null }
+  const most = mostPerMetre(answers['cord.fibre'], diameter)
+  return { weighed, tooHeavy: weighed.perMetre.low <= most ? null : { code: 'CORD_TOO_HEAVY', perMetre: weighed.perMetre.likely, most } }
 }
 
 const measured = (diameter: number): Term => entering('diameter', 'd', diameter, 'm', 'your own', 'measured diameter of the cord')

@@ -24,7 +24,7 @@ export const CATALOGUE_NAMES: Readonly<Record<string, string>> = {
   'cords.BEDDED_STIFFNESS': 'stiffness of a bedded-in cord over that of a new one',
   'cords.BREAK_BY_DIAMETER': 'breaking force by diameter alone, over diameter squared',
   'cords.DEFAULT_STIFFNESS': 'stiffness (EA) of a strand of unknown strength',
-  'cords.DENSEST_CORD': 'density that no cord can exceed',
+  'cords.DENSEST_CORD.{fibre}': '{fibre}: density that no cord can exceed',
   'cords.FIBRE_PROPERTIES.{fibre}.duration': '{fibre}: strength lost per tenfold time under load (k)',
   'cords.FIBRE_PROPERTIES.{fibre}.onItself': '{fibre}: friction of cord on cord, low',
   'cords.FIBRE_PROPERTIES.{fibre}.onPot': '{fibre}: friction of cord on a pot, low',

@@ -128,7 +128,7 @@ const FINDING_WORDS: Words = {
   PENETRATION_TOO_SHORT: ({ given, least }) => `Only ${lengthText(given)} of thread is in the timber; a screw this thick needs ${lengthText(least)}, so it counts as a thinner one.`,
   PULL_IN_PLACE: ({ mass }) => `One screw overhead is trusted less until it was pulled: hang or pull ${massLeastText(mass)} on it in place, then enter that.`,
   STRAND_PARTS_UNKNOWN: () => 'People are beneath, and what happens if one strand goes cannot be said: use more strands in each leg, or more legs.',
-  CORD_TOO_HEAVY: ({ perMetre, most }) => `A cord of this diameter cannot weigh ${numberText(perMetre * 1000)} g/m; ${numberText(most * 1000)} g/m would be solid fibre. Were ten metres weighed and not divided by ten? Until then it counts by its diameter only.`,
+  CORD_TOO_HEAVY: ({ perMetre, most }) => `A cord of this fibre and diameter cannot weigh ${numberText(perMetre * 1000)} g/m: more than ${numberText(most * 1000)} g/m of fibre does not go into it. Was it weighed doubled, or ten metres not divided by ten? Until that is clear it counts by its diameter only.`,
   JUTE_DAMP: () => 'Jute rots where it stays damp, as under a drain hole: hang a saucer or cover pot with it, and look at the gathering knot every month.',
   JUTE_NEVER_DRY: ({ lost, holeKnown }) => (holeKnown
     ? `Jute that stays damp loses all its strength within ${timeText(lost)}: under a drain hole that is watered daily, in a steamy room or outdoors it is refused. Use another fibre, or hang a saucer or cover pot with it.`

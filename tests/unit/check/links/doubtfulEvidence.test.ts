@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import type { Patch } from '#core'
 import { heaviestPot } from '../../../../src/advice/heaviestPot'
 import { documentOf, checkOf, ORDINARY } from '../../hanger/hangerOf'
 
@@ -22,6 +23,19 @@ describe('a cord', () => {
     const check = checkOf({ ...ORDINARY, 'cord.linearDensity': '48 g/m' })
     expect(codes(check)).toContain('CORD_TOO_HEAVY')
     expect(of(check, 'leg')[0]?.capacity?.value).toBeCloseTo(15 * 9, 9)
+  })
+
+  // The hank folded once and measured folded: twice the weight per metre. Rope of the tables weighed rightly passes.
+  test.each<[string, Patch, boolean]>([
+    ['loose cotton of 3 mm weighed doubled', { 'cord.linearDensity': '9.6 g/m' }, true],
+    ['nylon braid of 5 mm weighed doubled', { 'cord.fibre': 'nylon', 'cord.make': 'braided', 'cord.diameter': '5 mm', 'cord.linearDensity': '26 g/m' }, true],
+    ['polypropylene braid of 4 mm weighed doubled', { 'cord.fibre': 'polypropylene', 'cord.make': 'braided', 'cord.diameter': '4 mm', 'cord.linearDensity': '14 g/m' }, true],
+    ['tight cotton of 3 mm', { 'cord.make': 'twisted', 'cord.linearDensity': '7.4 g/m' }, false],
+    ['nylon rope of 3/16 in by its table', { 'cord.fibre': 'nylon', 'cord.make': 'rope', 'cord.diameter': '3/16 in', 'cord.linearDensity': '14.9 g/m' }, false],
+    ['manila rope of 3/16 in by its table', { 'cord.fibre': 'manila', 'cord.make': 'rope', 'cord.diameter': '3/16 in', 'cord.linearDensity': '20.4 g/m' }, false],
+    ['polyester rope of 6 mm by its table', { 'cord.fibre': 'polyester', 'cord.make': 'rope', 'cord.diameter': '6 mm', 'cord.linearDensity': '29 g/m' }, false],
+  ])('%s', (_, patch, doubted) => {
+    expect(codes(checkOf({ ...ORDINARY, ...patch })).includes('CORD_TOO_HEAVY')).toBe(doubted)
   })
 
   test('of jute over a drain hole just holds at best', () => {
