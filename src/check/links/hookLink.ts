@@ -6,20 +6,21 @@ import { hookFirstYield } from '../../statics/curvedBar'
 import { closedRingLoad, openHookLoad, plasticMoment } from '../../statics/wire'
 import type { Finding } from '../finding'
 import { hookLoad } from '../hookLoad'
-import { assessLink, reserve, type LinkResult } from '../linkResult'
+import { reserve, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 import { fromCatalogue, worked } from '../term'
 import { byTestHang, liftFindings, testHangFaults, testMassFor } from '../testHang'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 import { isWorse } from '../verdict'
 import { temperAssumed } from './assumedPart'
+import { assessPlace } from './fixing/assessPlace'
 import { ratedFactors, wireTerms } from './ringLink'
 
 /**
  * The hook's bowl: rated, or open wire by a plastic hinge opposite its mouth, or a closed eye by ring
  * collapse; straight pull, N. An unmarked one of unknown metal may have held a test hang (TEST_HANG_LIFTS,
  * or HOOK_UNMARKED where one would settle it). Over people an open hook is refused: a bump may lift the ring out
- * (HOOK_OPEN_OVER_PEOPLE). HOOK_MAY_OPEN from its first yield on; HOOK_MAY_UNSCREW where twisted legs hang from a screw hook
+ * (HOOK_OPEN_OVER_PEOPLE). What a customer told counts less (TOLD_BY_CUSTOMER). HOOK_MAY_OPEN from its first yield on; HOOK_MAY_UNSCREW where twisted legs hang from a screw hook
  * without a swivel. No results where no hook carries.
  */
 export function hookLink(solved: Solved): readonly LinkResult[] {
@@ -44,7 +45,7 @@ function hookInCases(solved: Solved): readonly LinkResult[] {
     const rated = answers['hook.rated']
     if (rated !== null) {
       const { factors, terms } = ratedFactors(solved, code)
-      return temperAssumed(solved, ['hook.kind'], [assessLink({ ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the hook' }, factors, grade: 'rated', terms: [...loadTerms, ...terms] })])
+      return temperAssumed(solved, ['hook.kind'], [assessPlace(solved, { ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the hook' }, factors, grade: 'rated', terms: [...loadTerms, ...terms] })])
     }
     const yieldStress = YIELD_STRESS[answers['hook.metal']]
     const stress = pascals(yieldStress.value)
@@ -53,7 +54,7 @@ function hookInCases(solved: Solved): readonly LinkResult[] {
     const capacity = bowl ? openHookLoad(wire, inside, stress) : closedRingLoad(wire, inside, stress)
     const reserveOf = strengthReserve(answers, solved.loads[code].case)
     // An open hook that is refused is refused whatever its wire.
-    const wired = temperAssumed(solved, refused ? ['hook.kind'] : ['hook.kind', 'hook.wire', 'hook.inside'], [assessLink({
+    const wired = temperAssumed(solved, refused ? ['hook.kind'] : ['hook.kind', 'hook.wire', 'hook.inside'], [assessPlace(solved, {
       ...base,
       part: bowl ? 'wireHinge' : 'ringCollapse',
       capacity: { value: capacity, unit: 'N', basis: 'computed', source: bowl ? 'the pull that bends an open hook of this wire open for good' : 'the pull that bends a closed eye of this wire for good' },
@@ -71,7 +72,7 @@ function hookInCases(solved: Solved): readonly LinkResult[] {
     const untested = wired.map((w): LinkResult => (settles && isWorse(w.verdict, 'just holds') ? { ...w, findings: [...w.findings, { code: 'HOOK_UNMARKED', testMass: testMassFor(solved) }] } : w))
     if (!tested) return untested
     // A hook that held its test mass holds at least that; what its wire says counts where it says more.
-    const held = temperAssumed(solved, ['hook.kind'], [assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: [...findings, ...liftFindings(solved, false)] })])
+    const held = temperAssumed(solved, ['hook.kind'], [assessPlace(solved, { ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: [...findings, ...liftFindings(solved, false)] })])
     return held.some((h) => h.utilisation === null || h.utilisation > 1 || wired.some((w) => isWorse(h.verdict, w.verdict))) ? untested : held
   })
 }

@@ -70,3 +70,14 @@ describe('the shank', () => {
     expect(check({ 'hook.projection': '0 mm' }).links.map((l) => l.link)).not.toContain('hookShank')
   })
 })
+
+test('a rated hook that a customer told of counts as no better than a table', () => {
+  const rated = { ...ORDINARY, 'hook.rated': '20 kgf' } as const
+  const of = (patch: Patch) => checkOf({ ...rated, ...patch }).links.filter((l) => l.link === 'hook')
+  expect(of({}).map((l) => l.grade)).toEqual(of({}).map(() => 'rated'))
+  for (const link of of({ 'place.known': 'told' })) {
+    expect(link.grade).toBe('table')
+    expect(link.capacity?.basis).toBe('told by customer')
+    expect(link.findings.map((f) => f.code)).toContain('TOLD_BY_CUSTOMER')
+  }
+})
