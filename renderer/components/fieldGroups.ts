@@ -14,6 +14,11 @@ const HEADINGS: readonly { readonly title: string, readonly groups: readonly str
 /** Answered by the three doors. */
 const DOORS: ReadonlySet<FieldPath> = new Set(['pot.have', 'make.have'])
 
+/** Asked beside the first question that calls for them, where a maker has them at hand: the tub on the scale, the long side of a trough. */
+export const FOLLOW_UPS: ReadonlySet<FieldPath> = new Set(['pot.length', 'pot.belly', 'pot.bellyHeight', 'weighed.tare'])
+
+const isFirst = (path: FieldPath): boolean => fieldOf(path).first || FOLLOW_UPS.has(path)
+
 /** Nothing is asked where only one answer exists. */
 const isAsked = (path: FieldPath): boolean => {
   const field = fieldOf(path)
@@ -26,8 +31,8 @@ export interface FieldGroup {
   readonly later: readonly FieldPath[]
 }
 
-/** Every field a maker is asked, by heading, in the table's order: the first questions and the rest. */
+/** Every field a maker is asked, by heading, in the table's order: the first questions with what they call for, and the rest. */
 export const FIELD_GROUPS: readonly FieldGroup[] = HEADINGS.map(({ title, groups }) => {
   const paths = FIELD_PATHS.filter((path) => isAsked(path) && groups.includes(path.split('.', 1)[0] ?? ''))
-  return { title, first: paths.filter((path) => fieldOf(path).first), later: paths.filter((path) => !fieldOf(path).first) }
+  return { title, first: paths.filter(isFirst), later: paths.filter((path) => !isFirst(path)) }
 })

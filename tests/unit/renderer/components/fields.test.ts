@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { fieldOf, FIELD_PATHS, LINKS } from '#core'
 import { choiceOptions } from '../../../../renderer/components/choiceOptions'
-import { FIELD_GROUPS } from '../../../../renderer/components/fieldGroups'
+import { FIELD_GROUPS, FOLLOW_UPS } from '../../../../renderer/components/fieldGroups'
 import { emptyText } from '../../../../renderer/components/emptyText'
 import { LINK_FIELDS, RARE_FIELDS } from '../../../../renderer/components/linkFields'
 
@@ -17,11 +17,14 @@ describe('the form', () => {
     expect([...asked].sort()).toEqual([...expected].sort())
   })
 
-  it('asks the first questions first', () => {
+  it('asks the first questions first, each with what it calls for', () => {
     for (const { first, later } of FIELD_GROUPS) {
-      expect(first.every((path) => fieldOf(path).first)).toBe(true)
+      expect(first.every((path) => fieldOf(path).first || FOLLOW_UPS.has(path))).toBe(true)
       expect(later.some((path) => fieldOf(path).first)).toBe(false)
     }
+    const pot = FIELD_GROUPS[0]?.first ?? []
+    expect(pot.indexOf('pot.length')).toBeGreaterThan(pot.indexOf('pot.rim'))
+    expect(pot.slice(-3)).toEqual(['weighed.mass', 'weighed.state', 'weighed.tare'])
   })
 
   it('lets every choice be taken back exactly once', () => {
