@@ -3,11 +3,14 @@ import type { QuantityProblem } from '../quantity/quantityProblem'
 /** Words as a choice: a, b or c. */
 export const orList = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`)
 
+/** A force may be given as the mass that pulls so, which is what luggage scales and packets show. */
+const offered = (allowed: readonly string[]): readonly string[] => (allowed.includes('kgf') ? ['kg', 'lb', ...allowed.filter((unit) => unit === 'N' || unit === 'kN')] : allowed)
+
 const QUANTITY_WORDS: { readonly [C in QuantityProblem['code']]: (problem: Extract<QuantityProblem, { code: C }>) => string } = {
   EMPTY: () => 'nothing was given',
   NOT_A_NUMBER: ({ text }) => `“${text}” is not a number`,
-  NO_UNIT: ({ allowed }) => `the unit is missing: write ${orList(allowed)} after the number`,
-  UNKNOWN_UNIT: ({ unit, allowed, suggestion }) => `“${unit}” is not a unit it knows here${suggestion === null ? '' : ` (did you mean ${suggestion}?)`}: ${allowed.length === 0 ? 'write a number without a unit' : `write ${orList(allowed)}`}`,
+  NO_UNIT: ({ allowed }) => `the unit is missing: write ${orList(offered(allowed))} after the number`,
+  UNKNOWN_UNIT: ({ unit, allowed, suggestion }) => `“${unit}” is not a unit it knows here${suggestion === null ? '' : ` (did you mean ${suggestion}?)`}: ${allowed.length === 0 ? 'write a number without a unit' : `write ${orList(offered(allowed))}`}`,
   WRONG_KIND: ({ unit, unitKind, askedKind, hint }) => `“${unit}” is a unit of ${KIND_WORDS[unitKind] ?? unitKind}, and ${KIND_WORDS[askedKind] ?? askedKind} is asked${hint === null ? '' : `: write ${hint}`}`,
   AMBIGUOUS_NUMBER: ({ text, readings }) => `“${text}” can be read as ${readings[0]} or ${readings[1]}: write it without a group mark, or with a decimal point`,
   TRAILING_TEXT: ({ text }) => `“${text}” after the unit cannot be read`,

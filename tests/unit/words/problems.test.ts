@@ -53,7 +53,7 @@ const FIELDS: Samples<FieldProblem> = {
 
 const RECORDS: Samples<RecordProblem> = {
   IN_PULL_TEST: [
-    [{ row: 2, why: { code: 'BAD_QUANTITY', path: 'load', given: '12', why: { code: 'NO_UNIT', number: '12', allowed: ['N', 'kgf'] }, allowed: { unit: 'N', min: 1, max: 100_000 } } }, 'Pull test 3', 'load', '“12”', 'N or kgf'],
+    [{ row: 2, why: { code: 'BAD_QUANTITY', path: 'load', given: '12', why: { code: 'NO_UNIT', number: '12', allowed: ['N', 'kgf'] }, allowed: { unit: 'N', min: 1, max: 100_000 } } }, 'Pull test 3', 'load', '“12”', 'kg, lb or N'],
     [{ row: 0, why: { code: 'NOT_A_CHOICE', path: 'state', given: 'moist', choices: ['dry', 'soaked'] } }, 'Pull test 1', 'moist', 'dry or soaked'],
   ],
 }
