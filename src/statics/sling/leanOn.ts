@@ -5,6 +5,7 @@ import { balanceGoal, LEAST_SHIFT, minimise, norm, roundingFloor } from './minim
 import type { Point } from './point'
 import { copyPose, movePose, type Pose } from './pose'
 import type { Scene, SceneContact, SceneWall } from './scene'
+import { softened } from './softened'
 
 const MOST_ROUNDS = 40
 const MOST_FAILURES = 3
@@ -16,6 +17,9 @@ const CLOSED = 1e-12
 const CLEAR = 1e-10
 /** Weight of the proximal term that keeps the last steps solvable when contacts share their load arbitrarily. */
 const PROXIMAL = 1e-8
+
+/** Share of the longest step with which a pot that found no rest is led to the wall again. */
+const CAREFUL = 0.1
 
 /** How the pot leans on the wall; `slopes`: those of the gaps of the loaded contacts. */
 export interface Lean {
@@ -38,39 +42,79 @@ export function clearOf({ ell, size }: Scene, wall: SceneWall, pose: Pose): bool
 
 /**
  * Finds the rest of a pot that the wall holds off, from where it would rest without the wall or, failing
- * that, from the start. `here` holds the place reached, with the wall's own stiffness and no penalty in
+ * that, from the start, in short steps at last, and with softened legs. `here` holds the place reached, with the wall's own stiffness and no penalty in
  * its Hessian: a penalty left there would spoil the eigenvalues.
  */
 export function leanOn(scene: Scene, wall: SceneWall, from: readonly Pose[], here: Point): Lean {
   scene.wall = wall
   let iterations = 0
   let converged = false
-  for (const pose of from) {
-    copyPose(pose, here.pose)
-    const settled = settle(scene, wall, here)
+  const attempt = (stride: number): boolean => {
+    wall.force.fill(0)
+    const settled = settle(scene, wall, here, stride)
     wall.penalty = 0
     const polished = polish(scene, wall, here)
     iterations += settled + polished.iterations
-    converged = polished.converged
+    return polished.converged
+  }
+  for (const [pose, stride] of [...from.map((pose) => [pose, 1] as const), [from.at(-1)!, CAREFUL] as const]) {
+    copyPose(pose, here.pose)
+    converged = attempt(stride)
     if (converged) break
   }
+  if (!converged) {
+    copyPose(from.at(-1)!, here.pose)
+    softened(scene, () => {
+      wall.force.fill(0)
+      iterations += settle(scene, wall, here, 1)
+    })
+    converged = attempt(1)
+  }
+  return { converged, iterations, ...heldBy(scene, wall, here) }
+}
+
+/**
+ * Like leanOn, from a pose with forces of the wall that are both nearly right: the last Newton steps at
+ * once, and the whole way only if they fail. It may end on a saddle, or fail where leanOn would not.
+ */
+export function leanNear(scene: Scene, wall: SceneWall, near: Pose, forces: readonly number[], here: Point): Lean {
+  scene.wall = wall
+  const begin = (): void => {
+    copyPose(near, here.pose)
+    wall.force.forEach((_, i) => (wall.force[i] = Math.max(0, forces[i] ?? 0)))
+  }
+  begin()
+  wall.penalty = 0
+  let { converged, iterations } = polish(scene, wall, here)
+  if (!converged) {
+    begin()
+    iterations += settle(scene, wall, here, 1)
+    wall.penalty = 0
+    const again = polish(scene, wall, here)
+    iterations += again.iterations
+    converged = again.converged
+  }
+  return { converged, iterations, ...heldBy(scene, wall, here) }
+}
+
+function heldBy(scene: Scene, wall: SceneWall, here: Point): Pick<Lean, 'forces' | 'slopes'> {
   const touching = wall.contacts.filter((_, i) => wall.force[i]! > 0)
-  return { converged, iterations, forces: [...wall.force], slopes: touching.map((contact) => gapAt(scene, wall, contact, here.pose).slope) }
+  return { forces: [...wall.force], slopes: touching.map((contact) => gapAt(scene, wall, contact, here.pose).slope) }
 }
 
 /**
  * Augmented Lagrangian: the forces of the wall are raised by penalty times penetration, and the pot
- * slides to its rest under them, until they settle. The Newton steps it took.
+ * slides to its rest under them, until they settle. Begins with the forces that the wall holds. The Newton
+ * steps it took.
  */
-function settle(scene: Scene, wall: SceneWall, here: Point): number {
+function settle(scene: Scene, wall: SceneWall, here: Point, stride: number): number {
   const { weight, ell, stiffness, legs } = scene
-  wall.force.fill(0)
   wall.penalty = 10 * Math.min(stiffness / legs, (200 * weight) / ell)
   let iterations = 0
   let before = Infinity
   for (let round = 0, failures = 0; round < MOST_ROUNDS && failures < MOST_FAILURES; round++) {
     evaluate(scene, here)
-    const descent = minimise(scene, here, SETTLED * weight, 1)
+    const descent = minimise(scene, here, SETTLED * weight, stride)
     iterations += descent.iterations
     if (!descent.converged) failures++
     const change = raiseForces(scene, wall, here.pose)

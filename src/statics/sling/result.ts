@@ -100,9 +100,16 @@ export interface SlingUnstable extends Effort {
   readonly upright: Balance | null
 }
 
+/**
+ * Why no balance was found. STEPS: the most steps were used up, with softened legs too. WALL: there is a
+ * rest without the wall, but none was found against it. NUMBERS: they are too large or small to compute with.
+ */
+export type NotConvergedReason = 'STEPS' | 'WALL' | 'NUMBERS'
+
 /** No balance was found; nothing may be concluded. `residualRel` is null if it could not be computed. */
 export interface SlingNotConverged {
   readonly status: 'NOT_CONVERGED'
+  readonly reason: NotConvergedReason
   readonly residualRel: number | null
   readonly iterations: number
 }

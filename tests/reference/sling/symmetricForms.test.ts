@@ -89,3 +89,18 @@ describe('criticalHeight', () => {
     expect(below.status === 'UNSTABLE' && below.upright?.negative).toBe(2)
   })
 })
+
+describe('a pot on a hook at its critical height', () => {
+  // zb = -h a^2 / (2 eps l^2 + a^2), r0 = 0: both tilts lose their stiffness, and with the free turn three
+  // zeros are left: a mechanism, which must not be taken for the free turn alone.
+  const hung = { legs: 4, a: 0.12, r0: 0, L0: 0.7, EA: 2900, weight: 40, ell: 0.12 }
+  const h = 2.5 - 0.05 - restOf(ringed({ ...hung, zb: 0.05 })).cg[2]
+  const l = Math.hypot(h, hung.a)
+  const critical = (-h * hung.a ** 2) / (2 * (l / hung.L0 - 1) * l ** 2 + hung.a ** 2)
+
+  it('is a mechanism there, turns freely just below and tips just above', () => {
+    expect(solveSling(ringed({ ...hung, zb: critical }))).toMatchObject({ status: 'UNSTABLE', upright: { negative: 0, zeroIsSymmetry: false, stable: false } })
+    expect(restOf(ringed({ ...hung, zb: critical + 1e-3 }))).toMatchObject({ status: 'OK_NEUTRAL_TWIST', zeroIsSymmetry: true })
+    expect(solveSling(ringed({ ...hung, zb: critical - 1e-3 }))).toMatchObject({ status: 'UNSTABLE', upright: { negative: 2, zeroIsSymmetry: true } })
+  })
+})

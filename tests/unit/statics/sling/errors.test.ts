@@ -73,6 +73,20 @@ describe('solveSling answers huge and small numbers with numbers', () => {
     if ('T' in result) expect(result.residualRel).toBeLessThan(1e-6)
   })
 
+  it.each(nasty)('%s: after a counted number of steps', (_, input) => {
+    const result = solveSling(input)
+    if ('iterations' in result) expect(result.iterations).toBeLessThan(12_000)
+    if (result.status === 'NOT_CONVERGED') expect(['STEPS', 'WALL', 'NUMBERS']).toContain(result.reason)
+  })
+
+  it('all legs on one side: the pot tips until they are above its centre of gravity', () => {
+    const result = solveSling({ ...good, B: [[0.1, 0, 0.15], [0.08, 0.05, 0.15], [0.08, -0.05, 0.15]] })
+    if (!('T' in result)) throw new Error(result.status)
+    expect(result.tiltRadians).toBeGreaterThan(0.5)
+    expect(result.cg[0]).toBeCloseTo(0, 1)
+    expect(result.residualRel).toBeLessThan(1e-9)
+  })
+
   it('gives the same answer at every size that can be computed with', () => {
     const plain = solveSling(good)
     for (const [s, force] of [[1e-6, 1], [1e3, 1], [1, 1e-9], [1, 1e12]] as const) {
