@@ -14,8 +14,12 @@ export default defineConfig({
   testDir: resolve(root, 'tests/desktop'),
   outputDir: resolve(root, 'test-results'),
   forbidOnly: true,
+  // A slow machine is no failure: nothing here is a timed test.
+  timeout: 60_000,
+  expect: { timeout: 15_000 },
   fullyParallel: false,
-  workers: 1,
+  // One for each of two cores; files side by side, the tests of a file one after another.
+  workers: 2,
   reporter: 'list',
   projects: [
     { name: 'desktop', testMatch: '*.desktop.spec.ts' },
