@@ -6,7 +6,7 @@ import type { PullTest } from '../hanger/pullTest'
 import { cordWeighing, type CordWeighing } from './cordWeighing'
 import type { Finding } from './finding'
 import type { Capacity, Term } from './linkResult'
-import { choosePullTests, type PullTestSet, type PullTestSummary } from './pullTests'
+import { choosePullTests, impossiblyTied, type PullTestSet, type PullTestSummary } from './pullTests'
 import { leastMass, leastOf, ropeRow, ropeTable } from './ropeTable'
 import { entering, fromCatalogue, worked } from './term'
 
@@ -41,6 +41,7 @@ function byPullTests({ summary, how, wet }: CordQuestion): Rung {
   const tests = choosePullTests(summary, how, wet)
   if (tests === null) return gap('noTests')
   const { n, mean, scatter, k, characteristic } = tests
+  const wrong = impossiblyTied(summary)
   const driedFrom = tests.state === 'soaked' && !wet
   const force = driedFrom ? characteristic / SOAKED_OVER_DRY.value : characteristic
   return {
@@ -49,7 +50,7 @@ function byPullTests({ summary, how, wet }: CordQuestion): Rung {
     grade: 'tested',
     tests,
     size: null,
-    findings: testFindings(tests),
+    findings: [...testFindings(tests), ...(wrong === null ? [] : [{ code: 'PULL_TESTS_TIED_STRONGER', tied: wrong.tied.mean, straight: wrong.straight.mean } as const])],
     terms: [
       entering('pullTests', 'n_t', n, '1', 'your own', 'pull tests that count'),
       entering('meanPull', 'F_m', mean, 'N', 'your own', 'their mean, each brought to a pull of 10 s'),

@@ -100,6 +100,8 @@ export type Finding =
   | { readonly code: 'RESERVE_LOW_OVER_PEOPLE'; readonly own: number; readonly usual: number }
   | { readonly code: 'FEW_PULL_TESTS'; readonly tests: number; readonly wanted: number }
   | { readonly code: 'PULL_TEST_OUTLIER'; readonly row: number }
+  /** Means, N: strands as tied that bore more than straight ones. */
+  | { readonly code: 'PULL_TESTS_TIED_STRONGER'; readonly tied: number; readonly straight: number }
   | { readonly code: 'PULL_TEST_HELD'; readonly tests: number }
   | { readonly code: 'PULL_TEST_IN_MASS'; readonly force: number }
   | { readonly code: 'PULL_TESTS_WOULD_SETTLE'; readonly tests: number; readonly mean: number }

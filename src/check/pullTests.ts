@@ -101,8 +101,14 @@ function outliersOf(pulls: readonly CountedPull[], logs: readonly number[]): rea
   return pulls.flatMap(({ row }, i) => (Math.abs((logs[i] ?? mean) - mean) > limit ? [row] : []))
 }
 
+/** As it counts: one that held never for more than it bore, for how much more it would have borne for a moment only a remembered relation says. */
+function countedPull({ row, force, time, broke }: PullTest, slope: number): CountedPull {
+  const counted = asTenSeconds(force, slope, time ?? UNTIMED_PULL.value)
+  return { row, force, counted: newtons(broke ? counted : Math.min(force, counted)) }
+}
+
 function setOf(tests: readonly PullTest[], how: PullTest['how'], state: PullTest['state'], slope: number): PullTestSet {
-  const pulls = tests.map(({ row, force, time }): CountedPull => ({ row, force, counted: newtons(asTenSeconds(force, slope, time ?? UNTIMED_PULL.value)) }))
+  const pulls = tests.map((test) => countedPull(test, slope))
   const logs = pulls.map(({ counted }) => Math.log(counted))
   const n = pulls.length
   const mean = Math.exp(average(logs))
@@ -143,10 +149,24 @@ export function pullTestSummary(tests: readonly PullTest[], fibre: Fibre): PullT
 }
 
 /**
- * The set that counts for a cord that is dry or wet: of three tests and more before a smaller one, then
- * pulled in the way that is asked for, then in the matching state. Null of an empty log.
+ * A set as tied with the straight one of its state that it cannot belong to: what counts of it is more than
+ * straight strands bore on average, and no strand is stronger for its knots. Null where there is none.
  */
-export function choosePullTests({ sets }: PullTestSummary, how: PullTest['how'], wet: boolean): PullTestSet | null {
+export function impossiblyTied({ sets }: PullTestSummary): { readonly tied: PullTestSet; readonly straight: PullTestSet } | null {
+  for (const tied of sets.filter((s) => s.how === 'tied')) {
+    const straight = sets.find((s) => s.how === 'straight' && s.state === tied.state && tied.characteristic > s.mean)
+    if (straight !== undefined) return { tied, straight }
+  }
+  return null
+}
+
+/**
+ * The set that counts for a cord that is dry or wet: of three tests and more before a smaller one, then
+ * pulled in the way that is asked for, then in the matching state. Null of an empty log. Tests as tied
+ * are left aside, all of them, where some cannot be of the strand that was pulled straight.
+ */
+export function choosePullTests(summary: PullTestSummary, how: PullTest['how'], wet: boolean): PullTestSet | null {
+  const sets = impossiblyTied(summary) === null ? summary.sets : summary.sets.filter((s) => s.how === 'straight')
   const worth = (s: PullTestSet): number => (s.n >= TESTS_THAT_SHOW_SCATTER.value ? 4 : 0) + (s.how === how ? 2 : 0) + ((s.state === 'soaked') === wet ? 1 : 0)
   return sets.reduce<PullTestSet | null>((best, s) => (best === null || worth(s) > worth(best) ? s : best), null)
 }

@@ -140,6 +140,7 @@ const FINDING_WORDS: Words = {
   STRAND_PARTS_AND_FALLS: () => 'People are beneath, and if one strand goes the pot falls: use more strands in each leg, or more legs.',
   FEW_PULL_TESTS: ({ tests, wanted }) => `${tests === 1 ? 'One pull test is' : 'Two pull tests are'} too few to show how much the cord varies, so a large scatter is taken. From ${wanted} tests on more of its strength counts.`,
   PULL_TEST_OUTLIER: ({ row }) => `Pull test ${row + 1} lies far from the others. It counts all the same: look at the strand where it broke, and pull another in its place.`,
+  PULL_TESTS_TIED_STRONGER: ({ tied, straight }) => `The tests as tied bore ${forceText(tied)} on average and the straight ones ${forceText(straight)}, but no strand is stronger for its knots: were several strands pulled at once? Those as tied are left aside.`,
   PULL_TEST_HELD: ({ tests }) => `${tests === 1 ? 'One pull test did not end in a break; it counts as if it had broken at its load' : `${tests} pull tests did not end in a break; they count as if they had broken at their loads`}.`,
   PULL_TEST_IN_MASS: ({ force }) => `Loads in the log that are written as a mass are taken as the pull of that mass: ${forceText(force)} as ${numberText(force)} N.`,
   PULL_TESTS_WOULD_SETTLE: ({ tests, mean }) => `Pull ${tests} single strands straight until they break: if they break close together, at ${massLeastText(mean / STANDARD_GRAVITY)} or more on average, this part holds.`,

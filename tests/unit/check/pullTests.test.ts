@@ -100,6 +100,19 @@ describe('what more tests would give', () => {
   })
 })
 
+describe('one that held', () => {
+  test('for a month counts for no more than it bore, one that broke after a month for what it would have borne for ten seconds', () => {
+    const month = { time: '30 days' }
+    // By hand: log10(2,592,000 s / 10 s) = 5.4137; 100 / (1 - 0.088 x 5.4137).
+    expect(setOf([100], month).mean).toBeCloseTo(100 / (1 - 0.088 * 5.4137), 2)
+    expect(setOf([100], { ...month, broke: 'no' }).mean).toBeCloseTo(100, 9)
+  })
+
+  test('after a jerk counts for less than it bore, as if it had broken', () => {
+    expect(setOf([100], { time: '1 s', broke: 'no' }).mean).toBeCloseTo(100 / 1.088, 9)
+  })
+})
+
 describe('whatever the tests', () => {
   const random = seededRandom(41)
   const SETS = Array.from({ length: 60 }, () => Array.from({ length: 3 + Math.floor(random() * 10) }, () => Math.round(60 + 120 * random())))
@@ -140,6 +153,16 @@ describe('the set that counts', () => {
   test('an empty log has none', () => {
     expect(summaryOf([]).sets).toEqual([])
     expect(chosen([], 'tied', false)).toBeNull()
+  })
+
+  test('tests as tied that bore more than straight ones are left aside: a whole leg of four was pulled for one strand', () => {
+    const whole = [400, 430, 410].map((n): Typed => ({ load: `${n} N`, how: 'tied', state: 'dry', time: '10 s' }))
+    expect(chosen([...whole, ...row(3, 'straight', 'dry')], 'tied', false)).toBe('straight dry')
+    expect(chosen([...whole, ...row(1, 'straight', 'dry')], 'tied', true)).toBe('straight dry')
+    // Where nothing was pulled straight in that state there is nothing to hold against it.
+    expect(chosen([...whole, ...row(3, 'straight', 'soaked')], 'tied', false)).toBe('tied dry')
+    // A little more may be chance.
+    expect(chosen([...row(3, 'tied', 'dry').map((typed) => ({ ...typed, load: '118 N' })), ...row(3, 'straight', 'dry')], 'tied', false)).toBe('tied dry')
   })
 
   test('the way that is asked for, in the matching state', () => {

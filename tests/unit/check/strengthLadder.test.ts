@@ -156,6 +156,7 @@ describe('own pull tests in a check', () => {
     expect(said(pulls([210, 221], {}))).toContain('FEW_PULL_TESTS')
     expect(said(pulls([...FIVE, 90], {}))).toContain('PULL_TEST_OUTLIER')
     expect(said(pulls(FIVE, { broke: 'no' }))).toContain('PULL_TEST_HELD')
+    expect(said([...pulls(FIVE, {}), ...pulls(FIVE.map((n) => 4 * n), { how: 'tied' })])).toEqual(['PULL_TESTS_TIED_STRONGER'])
     expect(said([{ load: '12 kg' }, { load: '13 kg' }, { load: '11 kg' }])).toContain('PULL_TEST_IN_MASS')
   })
 

@@ -106,6 +106,7 @@ const SAMPLES: { readonly [C in FindingCode]: readonly (readonly [Numbers<C>, ..
   RESERVE_LOW_OVER_PEOPLE: [[{ own: 2, usual: 3 }, 'reserve is 2', 'usual 3', 'just holds']],
   FEW_PULL_TESTS: [[{ tests: 1, wanted: 5 }, 'One pull test', '5 tests'], [{ tests: 2, wanted: 5 }, 'Two pull tests']],
   PULL_TEST_OUTLIER: [[{ row: 2 }, 'Pull test 3']],
+  PULL_TESTS_TIED_STRONGER: [[{ tied: 840, straight: 212 }, '85.7 kg', '21.6 kg', 'several strands']],
   PULL_TEST_HELD: [[{ tests: 1 }, 'One pull test'], [{ tests: 4 }, '4 pull tests']],
   PULL_TEST_IN_MASS: [[{ force: 117.6798 }, '12 kg', '118 N']],
   PULL_TESTS_WOULD_SETTLE: [[{ tests: 5, mean: 233.123456 }, 'Pull 5 single strands', '23.8 kg']],
