@@ -75,6 +75,11 @@ const LEFT_BEHIND: Readonly<Partial<Record<ShelfKind, readonly { readonly paths:
   pot: [{ paths: ['weighed.mass'], says: 'The weighing still counts: take it back if it was of another pot.' }],
   mix: [{ paths: ['weighed.mass'], says: 'The weighing still counts: take it back if it was with another mix.' }],
   cord: [{ paths: ['testHang.mass', 'testHang.volume'], says: 'The test hang still counts: take it back if it was with another cord.' }],
+  hook: [
+    { paths: ['testHang.mass', 'testHang.volume'], says: 'The test hang still counts: take it back if it was on another hook.' },
+    { paths: ['fixing.proof'], says: 'The pull in place still counts: take it back if it was on another screw.' },
+  ],
+  ring: [{ paths: ['testHang.mass', 'testHang.volume'], says: 'The test hang still counts: take it back if it was on another ring.' }],
 }
 
 /** Says what was put on the hanger, and what of its own still stands beside it. `typed`: the hanger's texts. */

@@ -95,6 +95,7 @@ describe('what was done', () => {
   })
 
   test('a thing put on a hanger, and what of the last one still counts', () => {
+    expect(putText(SWAN, { 'testHang.mass': '12 kg', 'fixing.proof': '15 kg' })).toMatch(/test hang still counts.*another hook.*pull in place still counts/)
     expect(putText(SWAN, { 'weighed.mass': '5 kg' })).toBe('The hook “Swan neck” is in this hanger now, in place of its own; Undo takes it back.')
     expect(putText(BOWL, { 'weighed.mass': '5 kg' })).toContain('weighing still counts')
     expect(putText(BOWL, {})).not.toContain('weighing')
