@@ -1,6 +1,8 @@
 import { bench, describe } from 'vitest'
 import type { SlingInput } from '../../src/statics/sling/result'
+import { slingRests } from '../../src/statics/sling/slingRests'
 import { solveSling } from '../../src/statics/sling/solveSling'
+import { solveSlingNear } from '../../src/statics/sling/solveSlingNear'
 import reference from '../reference/sling/independentSolver.json'
 import { seededRandom } from '../unit/quantity/seededRandom'
 import { randomHanger } from '../unit/statics/sling/randomHanger'
@@ -52,4 +54,15 @@ describe('the sling, 2,000 random free hangers', () => {
 })
 describe('the sling, 500 random hangers leaning on a wall', () => {
   bench('solveSling', () => { leaning.forEach(solveSling) }, { iterations: 5 })
+  bench('slingRests', () => { leaning.forEach(slingRests) }, { iterations: 5 })
+})
+
+// One step of a sweep: each hanger a little heavier than the one whose rest is known.
+const steps = [...free.slice(0, 500), ...leaning].flatMap((input) => {
+  const rest = solveSling(input)
+  return 'T' in rest ? [{ next: { ...input, mass: 1.02 * input.mass }, rest }] : []
+})
+describe('a step of a sweep, 500 free and 500 leaning', () => {
+  bench('solveSling', () => { steps.forEach(({ next }) => solveSling(next)) }, { iterations: 5 })
+  bench('solveSlingNear', () => { steps.forEach(({ next, rest }) => solveSlingNear(next, rest)) }, { iterations: 5 })
 })
