@@ -1,4 +1,6 @@
 import type { Answers } from '../hanger/fields'
+import { hasCover } from '../load/drainage'
+import { hasSaucer } from '../load/saucer'
 
 /**
  * How wet the gathering knot gets from the pot: `dry` where no water runs out, or a cover pot or
@@ -9,8 +11,8 @@ export type KnotWetness = 'dry' | 'splashed' | 'never dry'
 
 /** A pot of which it is not known whether water can run out counts as one with a hole. */
 export function knotWetness(answers: Answers): KnotWetness {
-  if (answers['pot.drainage'] === 'none' || answers['cover.inside'] !== null) return 'dry'
+  if (answers['pot.drainage'] === 'none' || hasCover(answers)) return 'dry'
   const dries = answers['place.watering'] === 'weekly' && answers['place.exposure'] === 'indoors'
-  if (answers['saucer.width'] !== null) return dries ? 'dry' : 'splashed'
+  if (hasSaucer(answers)) return dries ? 'dry' : 'splashed'
   return dries ? 'splashed' : 'never dry'
 }

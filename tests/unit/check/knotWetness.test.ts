@@ -12,7 +12,9 @@ test.each([
   [{ 'place.exposure': 'steamy' }, 'never dry'],
   [{ 'place.exposure': 'outdoors' }, 'never dry'],
   [{ 'cover.inside': '26 cm', 'place.watering': 'daily' }, 'dry'],
+  [{ 'cover.mass': '800 g', 'place.watering': 'daily' }, 'dry'],
   [{ 'saucer.width': '17 cm' }, 'dry'],
+  [{ 'saucer.mass': '300 g' }, 'dry'],
   [{ 'saucer.width': '17 cm', 'place.watering': 'daily' }, 'splashed'],
 ] as const)('%j: the gathering knot is %s', (patch, wetness) => {
   expect(knotWetness(hangerOf({ ...ORDINARY, ...patch }).answers)).toBe(wetness)
