@@ -19,7 +19,8 @@ const start = newPose()
 const step = new Float64Array(6)
 
 /**
- * Like solveSling, but begun from a rest of nearly the same hanger, for sweeps: fewer steps, and of
+ * Like solveSling, but begun from a rest of nearly the same hanger, for sweeps: fewer steps (though, the
+ * upright start being looked at all the same, no less time), and of
  * several rest positions the one that follows from the last. Only a lasting rest on three legs or more
  * is taken from there; whatever else may come, or where the upright start would not last, is answered
  * by solveSling itself.
