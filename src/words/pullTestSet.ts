@@ -21,7 +21,8 @@ const testsText = (count: number): string => (count === 1 ? '1 test' : `${count}
 const beginning = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 function averageText({ n, mean, least, greatest }: PullTestSet): string {
-  return n === 1 ? `It bore ${forceText(mean)}.` : `On average they bore ${forceText(mean)}; the least ${forceText(least)}, the most ${forceText(greatest)}.`
+  const brought = 'Each brought to a pull of the same short time'
+  return n === 1 ? `Brought to a pull of the usual short time, it bore ${forceText(mean)}.` : `${brought}, they bore ${forceText(mean)} on average, the least ${forceText(least)}, the most ${forceText(greatest)}.`
 }
 
 function scatterText({ n, scatter, measuredScatter }: PullTestSet): string {
@@ -35,7 +36,7 @@ function scatterText({ n, scatter, measuredScatter }: PullTestSet): string {
 
 /** A quick pull shows more than a slow one; what was not timed is taken as quick. */
 function timeSentence({ untimed, n }: PullTestSet): string {
-  if (untimed === 0) return 'A quick pull shows more than a slow one; all are brought to the same length of time.'
+  if (untimed === 0) return 'A quick pull shows more than a slow one, so what the scale showed is not quite what counts.'
   if (untimed === n) return `${n === 1 ? 'It was not' : 'None was'} timed, so ${n === 1 ? 'it counts' : 'all count'} as quick, and a quick pull shows more than a slow one.`
   return `${untimed} of them ${untimed === 1 ? 'was not timed and counts' : 'were not timed and count'} as quick: a quick pull shows more than a slow one, and all are brought to the same length of time.`
 }

@@ -21,7 +21,7 @@ describe('the words of a set of pull tests', () => {
   it('say average, least and most, and the factor that goes with so few', () => {
     const { text: { why, counts }, set } = textOf(loads('18 kg', '24 kg', '21 kg'))
     // Geometric mean: the cube root of 18 x 24 x 21 is 20.86.
-    expect(why[0]).toBe('On average they bore 20.9 kg (46 lb); the least 18 kg (39.7 lb), the most 24 kg (52.9 lb).')
+    expect(why[0]).toBe('Each brought to a pull of the same short time, they bore 20.9 kg (46 lb) on average, the least 18 kg (39.7 lb), the most 24 kg (52.9 lb).')
     expect(set.k).toBe(3.37)
     expect(why.join(' ')).toContain('That is 3.37 times the scatter below the average')
     expect(counts).toMatch(/^Of these \d.* counts: 19 of 20 strands bear more\.$/)
