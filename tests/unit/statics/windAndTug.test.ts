@@ -58,8 +58,8 @@ describe('a tug', () => {
   test('straight down only adds, from the other side only mirrors', () => {
     expect(rest(62, 31, 0, 0.7, 0.8)).toEqual({ ok: true, tension: 93, down: 93, aside: 0, direction: 0, lean: 0 })
     const [right, left] = [rest(62, 31, 0.8, 0.7, 0.8), rest(62, 31, -0.8, 0.7, 0.8)]
-    expect(left.lean).toBe(-right.lean)
-    expect(left.aside).toBe(-right.aside)
+    expect(left.lean).toBe(0 - right.lean)
+    expect(left.aside).toBe(0 - right.aside)
     expect(left.tension).toBe(right.tension)
   })
 
