@@ -42,7 +42,7 @@ export const LINK_ROLES: Readonly<Record<LinkCode, string>> = {
 
 export const PART_NAMES: Readonly<Record<Part, string>> = {
   whole: 'the whole',
-  larksHead: 'lark’s heads on the ring',
+  larksHead: 'lark’s heads at the top',
   bend: 'cords bent over the hook',
   plainStrands: 'plain strands',
   fillers: 'filler cords inside square knots',
