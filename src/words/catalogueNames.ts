@@ -171,9 +171,16 @@ function fillIn(pattern: string, name: string, path: readonly string[]): string 
   return text
 }
 
+/** The patterns by subject and export, which every one of them begins with. */
+const PATTERNS = new Map<string, (readonly [pattern: string, name: string])[]>()
+for (const named of Object.entries(CATALOGUE_NAMES)) {
+  const head = named[0].split('.', 2).join('.')
+  PATTERNS.set(head, [...(PATTERNS.get(head) ?? []), named])
+}
+
 /** The key of CATALOGUE_NAMES that names an entry and the name it gives; null if it has none. */
 export function catalogueName({ subject, path }: CatalogueEntry): { readonly pattern: string; readonly name: string } | null {
-  for (const [pattern, template] of Object.entries(CATALOGUE_NAMES)) {
+  for (const [pattern, template] of PATTERNS.get(`${subject}.${path[0] ?? ''}`) ?? []) {
     const name = fillIn(pattern, template, [subject, ...path])
     if (name !== null) return { pattern, name }
   }

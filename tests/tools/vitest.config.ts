@@ -7,6 +7,7 @@ export default defineConfig({
   test: {
     // A slow machine is no failure: nothing here is a timed test.
     testTimeout: 60_000,
+    maxWorkers: 2,
     projects: [
       {
         extends: true,
