@@ -65,8 +65,10 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await opener.click()
     await list.getByText('What the marks mean').click()
     const violations = async (): Promise<string[]> =>
-      (await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`))
-    expect(await violations(), 'everything listed').toEqual([])
+      (await (colorScheme === 'light' ? new AxeBuilder({ page }) : new AxeBuilder({ page }).withRules(['color-contrast'])).include('dialog[open]').analyze()).violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`))
+    // In the dark only the inks differ, and a few lines show them all.
+    if (colorScheme === 'dark') await field.fill('cotton')
+    expect(await violations(), 'values listed').toEqual([])
     await field.fill('zeppelin')
     await expect(list).toContainText('nothing under')
     expect(await violations(), 'nothing found').toEqual([])

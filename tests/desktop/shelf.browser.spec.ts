@@ -117,24 +117,26 @@ test('where the browser keeps no more, the shelf stays and says so', async ({ pa
   await expect(shelf.panel.getByRole('heading', { name: 'Thick one' })).toBeVisible()
 })
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test(`the shelf stands in nobody’s way, in the ${colorScheme}`, async ({ page }) => {
-    await withoutPickers(page)
-    await withShelf(page, fileOf(ROLL, BOWL))
+test('the shelf stands in nobody’s way, light or dark', async ({ page }) => {
+  await withoutPickers(page)
+  await withShelf(page, fileOf(ROLL, BOWL))
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.enter('Diameter of the cord', '5 mm')
+  const shelf = shelfPanel(page)
+  await shelf.open()
+  await importText(page, 'friend.json', fileOf({ kind: 'rope' }))
+  await shelf.panel.getByText('All that is known').first().click()
+  await shelf.panel.getByRole('button', { name: 'Keep this hanger’s cord…' }).click()
+  await shelf.panel.getByRole('button', { name: 'Rename Roll B12' }).click()
+  // In the dark only the inks differ.
+  for (const { colorScheme, only } of [{ colorScheme: 'light', only: null }, { colorScheme: 'dark', only: ['color-contrast'] }] as const) {
     await page.emulateMedia({ colorScheme })
-    const hanger = hangerPage(page)
-    await hanger.open()
-    await hanger.enter('Diameter of the cord', '5 mm')
-    const shelf = shelfPanel(page)
-    await shelf.open()
-    await importText(page, 'friend.json', fileOf({ kind: 'rope' }))
-    await shelf.panel.getByText('All that is known').first().click()
-    await shelf.panel.getByRole('button', { name: 'Keep this hanger’s cord…' }).click()
-    await shelf.panel.getByRole('button', { name: 'Rename Roll B12' }).click()
-    const { violations } = await new AxeBuilder({ page }).include('dialog[open]').analyze()
-    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`))).toEqual([])
-  })
-}
+    const axe = new AxeBuilder({ page }).include('dialog[open]')
+    const { violations } = await (only === null ? axe : axe.withRules([...only])).analyze()
+    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`)), colorScheme).toEqual([])
+  }
+})
 
 for (const width of [390, 2560]) {
   test(`nothing of the shelf is cut off at ${width} px`, async ({ page }) => {

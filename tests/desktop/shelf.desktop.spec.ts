@@ -1,4 +1,4 @@
-import { readFile, readdir, writeFile } from 'node:fs/promises'
+import { mkdir, readFile, readdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, test } from 'playwright/test'
 import { desktopApp } from './desktopApp'
@@ -7,7 +7,8 @@ import { hangerPage } from './hangerPage'
 import { shelfPanel } from './shelfPanel'
 
 const desktop = desktopApp()
-const kept = (): Promise<string> => readFile(join(desktop.memory, 'shelf.json'), 'utf8')
+/** What is on the disk; nothing until the shelf has been written for the first time. */
+const kept = (): Promise<string> => readFile(join(desktop.memory, 'shelf.json'), 'utf8').catch(() => 'null')
 
 test('what is kept on the shelf is there in the next run, and is used in another hanger', async () => {
   const hanger = hangerPage(desktop.page)
@@ -55,6 +56,7 @@ test('an import tells of each entry it refused, and an export writes what is the
 
 test('a shelf that cannot be read is put aside, not written over, and that is said', async () => {
   const path = join(desktop.memory, 'shelf.json')
+  await mkdir(desktop.memory, { recursive: true })
   await writeFile(path, '{"format": "strandwise-shelf", "version": 1, "entr')
   await desktop.page.evaluate(() => window.strandwise?.setUnsaved(false))
   await desktop.restart()

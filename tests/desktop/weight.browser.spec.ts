@@ -96,18 +96,20 @@ test('printed: weights, care and a reserve of one’s own with its reason, but n
   await expect(hanger.verdict).toContainText('The reserve is 2.4 instead of the usual 2. Reason given: “hangs over a lined basin”.')
 })
 
-for (const colorScheme of ['light', 'dark'] as const) {
-  test(`nothing stands in anyone’s way, in the ${colorScheme}`, async ({ page }) => {
+test('nothing stands in anyone’s way, light or dark', async ({ page }) => {
+  await page.setViewportSize({ width: 1024, height: 700 })
+  const hanger = hangerPage(page)
+  await hanger.open()
+  await hanger.openDemo(/Glazed pot/)
+  await weightsOn(page).region.getByText('How to weigh it').click()
+  // In the dark only the inks differ.
+  for (const { colorScheme, only } of [{ colorScheme: 'light', only: null }, { colorScheme: 'dark', only: ['color-contrast'] }] as const) {
     await page.emulateMedia({ colorScheme })
-    await page.setViewportSize({ width: 1024, height: 700 })
-    const hanger = hangerPage(page)
-    await hanger.open()
-    await hanger.openDemo(/Glazed pot/)
-    await weightsOn(page).region.getByText('How to weigh it').click()
-    const { violations } = await new AxeBuilder({ page }).include('section.picture').analyze()
-    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`))).toEqual([])
-  })
-}
+    const axe = new AxeBuilder({ page }).include('section.picture')
+    const { violations } = await (only === null ? axe : axe.withRules([...only])).analyze()
+    expect(violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`)), colorScheme).toEqual([])
+  }
+})
 
 test('nothing is cut off, narrow or wide', async ({ page }) => {
   const hanger = hangerPage(page)

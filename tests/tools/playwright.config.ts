@@ -18,8 +18,7 @@ export default defineConfig({
   timeout: 60_000,
   expect: { timeout: 15_000 },
   fullyParallel: false,
-  // One for each of two cores; files side by side, the tests of a file one after another.
-  workers: 2,
+  workers: 1,
   reporter: 'list',
   projects: [
     { name: 'desktop', testMatch: '*.desktop.spec.ts' },
