@@ -1,5 +1,4 @@
-import { DOWEL_BEARING, DOWEL_BEARING_POWER } from '../../catalogue/lateral'
-import { BENDING_YIELD } from '../../catalogue/lateral'
+import { BENDING_YIELD, DOWEL_BEARING, DOWEL_BEARING_POWER } from '../../catalogue/lateral'
 import { value, type Value } from '../../catalogue/basis'
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { WET_ACROSS } from '../../catalogue/places'
@@ -39,7 +38,7 @@ export function pinLink(solved: Solved): readonly LinkResult[] {
   const isHook = !isDriven(solved)
   const inTimber = answers['place.substrate'] === 'timber' && answers['fixing.count'] === 1
   const kind = inTimber ? IN_TIMBER[answers['fixing.kind']] : null
-  const threads = kind === null && isHook ? null : threadsOf(solved, kind ?? 'smoothNail')
+  const threads = kind === null && isHook ? null : threadsOf(solved, kind ?? IN_TIMBER[answers['fixing.kind']] ?? 'smoothNail')
   const bar = isHook || threads === null ? metres(answers['hook.wire']) : threads.root
   const pin: Pin = { diameter: bar, yieldStress: isHook ? YIELD_STRESS[answers['hook.metal']] : nailYield(bar), depth: kind === null || threads === null ? null : threads.penetration }
   const deciding = ['hook.projection', ...(isHook ? ['hook.wire'] as const : []), ...(threads?.deciding.filter((path) => path === 'fixing.penetration' ? pin.depth !== null : !isHook) ?? [])] as const

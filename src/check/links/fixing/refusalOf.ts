@@ -9,11 +9,12 @@ export const ratedBar = (answers: Answers): number | null => answers['bracket.ra
 /**
  * Why nothing is hung so, whatever the numbers say; null where nothing speaks against it. `pulledForGood`: something
  * pulls the fixing straight out at rest. A rod is not refused where its bracket is rated, nor one plug overhead where
- * its packet rates it for that pull; where the packet leaves the way open that is asked first.
+ * its packet rates it for that pull; a rating of the rod lifts no refusal of what is stuck or nailed to it; where the packet leaves the way open that is asked first.
  */
 export function refusalOf(answers: Answers, pulledForGood: boolean): Refusal | null {
   const { 'place.substrate': substrate, 'place.support': support, 'fixing.kind': kind } = answers
-  if (isRefusedSupport(substrate)) return REFUSAL_LIFTED_BY[substrate] === 'bracketRated' && ratedBar(answers) !== null ? null : substrate
+  const rodIsRated = isRefusedSupport(substrate) && REFUSAL_LIFTED_BY[substrate] === 'bracketRated' && ratedBar(answers) !== null
+  if (isRefusedSupport(substrate) && !rodIsRated) return substrate
   if (support === 'overBeam') return null
   const overhead = support === 'ceilingHook'
   if (substrate === 'plasterboard' && overhead) return 'plasterboardCeiling'

@@ -200,3 +200,9 @@ test('every kind of place has a result for fixing and none is silent', () => {
     expect([...links].every((link) => LINKS.includes(link))).toBe(true)
   }
 })
+
+test.each(['curtainRod', 'showerRod', 'towelRod'])('the rating of a %s lifts no refusal of what is stuck or nailed to it', (rod) => {
+  const rated = { 'place.substrate': rod, 'bracket.rated': '60 kgf', 'fixing.rated': '60 kgf', 'fixing.ratedFor': 'pullOut' } as const
+  for (const kind of ['adhesive', 'magnet', 'nail', 'resinAnchor']) expect(codesOf(check({ ...rated, 'fixing.kind': kind }), 'fixing')).toEqual(['FIXING_REFUSED'])
+  expect(codesOf(check({ ...rated, ...ROUND, 'fixing.kind': 'adhesive' }), 'fixing')).not.toContain('FIXING_REFUSED')
+})

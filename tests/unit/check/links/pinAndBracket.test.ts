@@ -101,3 +101,11 @@ describe('the arm of a bracket', () => {
     expect([...high].sort((a, b) => b - a)).toEqual(high)
   })
 })
+
+test('a screw that stands out of brick bends at its root, as it does in timber; a smooth nail of that thickness is full', () => {
+  const of = (kind: string) => pin({ 'place.substrate': 'solidBrick', 'fixing.kind': kind, 'fixing.diameter': '6 mm', 'fixing.penetration': '60 mm', 'hook.projection': '20 mm' })
+  const wire = (kind: string): number => of(kind).terms.find((t) => t.symbol === 'd_h')?.value ?? NaN
+  expect(wire('nail')).toBeCloseTo(0.006, 12)
+  expect(wire('woodScrew')).toBeLessThan(0.8 * wire('nail'))
+  expect(of('woodScrew').capacity?.value).toBeLessThan((of('nail').capacity?.value ?? NaN) / 1.9)
+})
