@@ -1,4 +1,4 @@
-import { CASE_NAMES, forceText, lengthText, type CaseCode, type CheckResult } from '#core'
+import { CASE_NAMES, forceText, hangsFrom, lengthText, type CaseCode, type CheckResult } from '#core'
 
 type Sling = NonNullable<CheckResult['solved']['slings']>[CaseCode]
 
@@ -70,7 +70,7 @@ export function drawingDescription(check: CheckResult, situation: CaseCode): str
   const { path } = geometry
   const pot = `The pot is ${lengthText(answers['pot.rim'])} wide at the rim, ${lengthText(answers['pot.base'])} at its base and ${lengthText(answers['pot.height'])} high.`
   if (!path.ok) return [pot, ...situationNotes(check, situation)].join(' ')
-  const from = answers['make.top'] === 'ring' ? 'from a ring' : 'from the hook'
+  const from = hangsFrom(answers) === 'ring' ? 'from a ring' : 'from the hook'
   const ways = [
     `${answers['make.legs']} legs hang ${from}, ${degrees(path.angle)} from the vertical, and leave the pot ${lengthText(path.leave.z)} above its base.`,
     `The hanging point is ${lengthText(path.top)} above the base.`,

@@ -2,6 +2,7 @@ import { CATALOGUE_CORDS } from '../catalogue/cords'
 import { USUAL_DOWELS } from '../catalogue/sticks'
 import type { CheckResult } from '../check/checkHanger'
 import type { LinkCode } from '../check/linkResult'
+import { hasStick } from '../hanger/arrangement'
 import type { Patch } from '../hanger/document'
 import { formatSi } from '../quantity/formatSi'
 import { STANDARD_GRAVITY } from '../quantity/si'
@@ -81,7 +82,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   },
   {
     code: 'longerTopCord', helps: ['topCord', 'stick'], plannedOnly: false, cost: 1,
-    patches: ({ solved: { hanger: { answers } } }) => (answers['make.top'] === 'stick' && answers['stick.held'] === 'topCord' ? [1.5, 2, 3] : [])
+    patches: ({ solved: { hanger: { answers } } }) => (hasStick(answers) && answers['stick.held'] === 'topCord' ? [1.5, 2, 3] : [])
       .map((share) => share * answers['stick.span']).filter((length) => length > answers['stick.topCord']).map((length) => ({ 'stick.topCord': mm(length) })),
   },
   {

@@ -1,4 +1,5 @@
 import { UNMEASURED_DIAMETER } from '../catalogue/cords'
+import { hangsFrom, hasStick } from '../hanger/arrangement'
 import type { Answers } from '../hanger/fields'
 import { cradledOutline, cradledProfile, type CradledOutline } from '../load/outline'
 import { metres, newtons, type Metres } from '../quantity/si'
@@ -7,6 +8,9 @@ import { vCord } from '../statics/vCord'
 
 /** How the hanger hangs: strand length from hanging point to gathering knot, and the taut way round the pot. */
 export interface HangerGeometry {
+  /** What the strands hang from, and whether there is a stick, under them or over several hangers. */
+  readonly hangsFrom: Answers['make.top']
+  readonly hasStick: boolean
   /** From the ring's lower edge, or the hook's bowl, along one leg to the gathering knot. */
   readonly strand: Metres
   readonly path: TautPath | NoTautPath
@@ -27,8 +31,8 @@ export interface HangerGeometry {
  * on the hook or their stick rests on two; null where the top cord does not reach.
  */
 export function topLength(answers: Answers): number | null {
-  if (answers['make.top'] === 'ring') return answers['ring.inside'] + 2 * answers['ring.wire']
-  if (answers['make.top'] === 'bunched' || answers['stick.held'] === 'twoHooks') return 0
+  if (hangsFrom(answers) === 'ring') return answers['ring.inside'] + 2 * answers['ring.wire']
+  if (hangsFrom(answers) === 'bunched' || answers['stick.held'] === 'twoHooks') return 0
   const cord = vCord({ cord: metres(answers['stick.topCord']), span: metres(answers['stick.span']), weight: newtons(1) })
   return cord.ok ? cord.height + answers['stick.diameter'] / 2 : null
 }
@@ -41,7 +45,7 @@ export function topLength(answers: Answers): number | null {
 export function hangerGeometry(answers: Answers): HangerGeometry {
   const knot = answers['gathering.wraps'] * (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value)
   const top = topLength(answers)
-  const ring = answers['make.top'] === 'ring' ? top ?? 0 : 0
+  const ring = hangsFrom(answers) === 'ring' ? top ?? 0 : 0
   const legLength = answers['make.legLength']
   const strand = legLength !== null
     ? legLength + answers['cradle.first']
@@ -52,6 +56,8 @@ export function hangerGeometry(answers: Answers): HangerGeometry {
   // A strand that leaves the pot at its base edge has no side to be tied on.
   const firstKnots = !path.ok || path.knotToLeave <= path.knotToBaseEdge ? null : first <= path.knotToBaseEdge ? 'under the base' : first > path.knotToLeave ? 'above the rim' : 'on the side'
   return {
+    hangsFrom: hangsFrom(answers),
+    hasStick: hasStick(answers),
     strand: metres(strand),
     path,
     outline,

@@ -1,5 +1,5 @@
 import { COUNTED_FIXINGS } from '../catalogue/places'
-import { BUMP_SIDE_PULL, type CaseCode } from '../load/loadCases'
+import type { CaseCode } from '../load/loadCases'
 import { newtons } from '../quantity/si'
 import { sharedLoad } from '../statics/railShare'
 import { bracketDemand } from './bracketDemand'
@@ -12,7 +12,7 @@ import { wallHookDemand } from './wallHookDemand'
 
 /**
  * What the place is asked in one case, by equilibrium: from a ceiling hook the weight straight out and, when
- * bumped, the side pull W sin a cos a at the end of the swing besides; from a wall hook its weight along the wall
+ * pulled aside, by a bump or otherwise, that besides; from a wall hook its weight along the wall
  * and the pull of a pot that leans on it; from a bracket what its worst screw bears. Of several fixings of
  * one plate at most two are counted to share.
  */
@@ -25,17 +25,17 @@ export function placeDemand(solved: Solved, code: CaseCode): PlaceDemandOutcome 
 }
 
 function underCeiling(solved: Solved, code: CaseCode, { load, symbol, terms }: PlaceLoad): PlaceDemand {
-  const { weight, factor } = solved.loads[code]
   const share = hookShare(solved.hanger)
-  const side = code === 'bump' ? (weight / factor) * share * BUMP_SIDE_PULL : 0
+  const { side: whole, sideShare, sideSource } = solved.loads[code]
+  const side = whole * share
   return {
     ok: true, pull: load, shear: side, load,
     terms: [
       ...terms,
       worked('pullOut', 'E_N', load, 'N', symbol, 'all of it hangs straight down'),
       ...(side > 0 ? [
-        entering('sidePull', 's', BUMP_SIDE_PULL, '1', 'computed', 'side pull over the weight at the end of a swing of 30 degrees, sin a cos a'),
-        worked('along', 'E_V', side, 'N', share === 1 ? 'W / phi * s' : 'W / phi * k_h * s', 'pendulum'),
+        entering('sidePull', 's', sideShare, '1', 'computed', sideSource),
+        worked('along', 'E_V', side, 'N', share === 1 ? 'W / phi * s' : 'W / phi * k_h * s', 'balance along the ceiling'),
       ] : []),
     ],
   }

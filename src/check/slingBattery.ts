@@ -1,14 +1,13 @@
-import { COUNTED_LEGS, NEARLY_SLACK } from '../catalogue/legs'
+import { NEARLY_SLACK } from '../catalogue/legs'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import { solveSling } from '../statics/sling/solveSling'
 import type { SlingInput, SlingResult, Vec3 } from '../statics/sling/result'
-import type { TautPath } from '../statics/tautPath'
+import { legFree, type SlingPlan } from './slingPlan'
 import type { CaseSling } from './solved'
 
 export interface BatteryInput {
-  readonly legs: number
-  readonly path: TautPath
-  /** Axial stiffness of one leg, N: at first load, and bedded in. */
+  readonly plan: SlingPlan
+  /** Axial stiffness of an ordinary leg, N: at first load, and bedded in. */
   readonly stiffness: number
   readonly bedded: number
   /** Mass that makes the case's force, kg. */
@@ -20,69 +19,73 @@ export interface BatteryInput {
   readonly tolerance: number
 }
 
-/** The sling of equal legs from one point on the axis: EA of a leg, N; centre of gravity, pot frame, m; how much longer each leg is, m. */
-export function slingInput(input: BatteryInput, stiffness: number, centre: Vec3, longer: readonly number[]): SlingInput {
-  const { legs, path } = input
-  const angle = (i: number): number => (2 * Math.PI * i) / legs
-  const each = <T>(make: (i: number) => T): T[] => Array.from({ length: legs }, (_, i) => make(i))
+/** The sling of a plan: EA of an ordinary leg, N; centre of gravity, pot frame, m; how much longer each leg is, m. */
+export function slingInput({ plan, mass }: BatteryInput, stiffness: number, centre: Vec3, longer: readonly number[]): SlingInput {
+  const { legs, ell, wall } = plan
   return {
-    A: each((): Vec3 => [0, 0, path.top]),
-    B: each((i): Vec3 => [path.leave.r * Math.cos(angle(i)), path.leave.r * Math.sin(angle(i)), path.leave.z]),
-    L0: each((i) => path.free + (longer[i] ?? 0)),
-    EA: each(() => stiffness),
-    mass: input.mass,
-    cg: centre,
-    ell: path.leave.r,
+    A: legs.map((leg) => leg.upper),
+    B: legs.map((leg) => leg.lower),
+    L0: legs.map((leg, i) => legFree(leg) + (longer[i] ?? 0)),
+    EA: legs.map((leg) => stiffness * leg.stiffness),
+    mass, cg: centre, ell, wall,
     gravity: STANDARD_GRAVITY,
-    wall: null,
   }
-}
-
-/** Which legs are longer or shorter in the tolerance solves; by symmetry one leg and one pair stand for all. */
-function lengthPatterns(legs: number, tolerance: number): readonly (readonly number[])[] {
-  const pattern = (which: (i: number) => boolean): number[] => Array.from({ length: legs }, (_, i) => (which(i) ? tolerance : 0))
-  const opposite = Math.floor(legs / 2)
-  const masks = [pattern((i) => i === 0), pattern((i) => i === 0 || i === opposite), pattern((i) => i % 2 === 0)]
-  return masks.flatMap((mask) => [mask, mask.map((x) => -x)])
 }
 
 /**
  * Solves one load case as drawn, off centre, and with legs longer and shorter by the tolerance, bedded
- * in (stiffer legs share a wrong length worse). The worst tension of any leg counts, and never less
- * than the standards' floor W / (min(m, 3) cos b). Legs are alike, so any leg may be the worst one.
+ * in (stiffer legs share a wrong length worse). The worst tension of each leg counts, and never less
+ * than its floor; of legs that are alike any may be the worst one.
  */
 export function solveBattery(input: BatteryInput): CaseSling {
-  const { legs, path, centre, offset, tolerance } = input
+  const { plan, centre, offset, tolerance } = input
   const onAxis: Vec3 = [0, 0, centre]
-  const level = new Array<number>(legs).fill(0)
-  const between = Math.PI / legs
-  const drawn = solveSling(slingInput(input, input.stiffness, onAxis, level))
-  const others: SlingResult[] = []
-  const uneven: SlingResult[] = []
-  if (offset > 0) {
-    others.push(
-      solveSling(slingInput(input, input.stiffness, [offset, 0, centre], level)),
-      solveSling(slingInput(input, input.stiffness, [offset * Math.cos(between), offset * Math.sin(between), centre], level)),
-    )
-  }
-  if (tolerance > 0) uneven.push(...lengthPatterns(legs, tolerance).map((longer) => solveSling(slingInput(input, input.bedded, onAxis, longer))))
+  const drawn = solveSling(slingInput(input, input.stiffness, onAxis, []))
+  const others = offset > 0 ? plan.asides.map((aside) => solveSling(slingInput(input, input.stiffness, [offset * Math.cos(aside), offset * Math.sin(aside), centre], []))) : []
+  const uneven = tolerance > 0 ? plan.uneven.map((longer) => solveSling(slingInput(input, input.bedded, onAxis, longer.map((share) => share * tolerance)))) : []
   // Legs of unequal length may leave two legs carrying: the slack ones are millimetres away and catch
   // the pot, so only a solve without any balance is trouble there.
-  const trouble = [drawn, ...others].map(troubleOf).find((t) => t !== 'none') ?? (uneven.some((s) => tensionsOf(s).length === 0) ? 'not converged' : 'none')
+  const trouble = [drawn, ...others].map((s) => troubleOf(s, plan)).find((t) => t !== 'none') ?? (uneven.some((s) => tensionsOf(s).length === 0) ? 'not converged' : 'none')
   const weight = input.mass * STANDARD_GRAVITY
-  const floor = weight / (Math.min(legs, COUNTED_LEGS.value) * Math.cos(path.angle))
-  const tensions = trouble === 'none' ? [drawn, ...others, ...uneven].map((s) => Math.max(...tensionsOf(s))) : null
-  const solvedTension = tensions === null ? null : Math.max(...tensions)
-  const slackBelow = (NEARLY_SLACK.value * weight) / legs
+  const solved = trouble === 'none' ? worstOfEach(plan, [drawn, ...others, ...uneven]) : null
+  const floor = Math.max(...plan.legs.map((leg) => leg.floor * weight))
+  const each = solved?.map((tension, i) => Math.max(tension, (plan.legs[i]?.floor ?? 0) * weight)) ?? null
+  const slackBelow = (NEARLY_SLACK.value * weight) / plan.legs.length
   return {
-    drawn,
-    tension: solvedTension === null ? null : Math.max(solvedTension, floor),
-    solvedTension,
-    floor,
-    sum: troubleOf(drawn) === 'none' ? tensionsOf(drawn).reduce((a, b) => a + b, 0) : null,
+    drawn, each, floor, trouble,
+    tension: each === null ? null : Math.max(...each),
+    solvedTension: solved === null ? null : Math.max(...solved),
+    solvedEach: solved,
+    sum: troubleOf(drawn, plan) === 'none' ? tensionsOf(drawn).reduce((a, b) => a + b, 0) : null,
     nearlySlack: Math.max(0, ...uneven.map((s) => tensionsOf(s).filter((t) => t < slackBelow).length)),
-    trouble,
   }
+}
+
+/** The largest tension of each leg over all solves; of legs that are alike the largest of any. */
+function worstOfEach({ legs, alike }: SlingPlan, slings: readonly SlingResult[]): readonly number[] {
+  const all = slings.map(tensionsOf)
+  const each = legs.map((_, i) => Math.max(...all.map((tensions) => tensions[i] ?? 0)))
+  const most = Math.max(...each)
+  return alike ? each.map(() => most) : each
+}
+
+/**
+ * The sling with one leg gone: the worst of all legs that may go. What lasts on two strands and a wall is a rest
+ * there; of three legs without a wall two are left, and the pot turns about them.
+ */
+export function solveWithoutLeg(input: BatteryInput): CaseSling {
+  const { plan } = input
+  const without = plan.distinct.map((gone): CaseSling => {
+    const legs = plan.legs.filter((_, i) => i !== gone)
+    const left = { ...plan, legs }
+    const drawn = solveSling(slingInput({ ...input, plan: left }, input.stiffness, [0, 0, input.centre], []))
+    const trouble = legs.length < 3 && plan.wall === null ? 'lost support' : troubleOf(drawn, left)
+    const tensions = trouble === 'none' ? tensionsOf(drawn) : null
+    const each = tensions === null ? null : [...tensions.slice(0, gone), 0, ...tensions.slice(gone)]
+    const tension = each === null ? null : Math.max(...each)
+    return { drawn, each, solvedEach: each, tension, solvedTension: tension, floor: 0, sum: tensions?.reduce((a, b) => a + b, 0) ?? null, nearlySlack: 0, trouble }
+  })
+  return without.reduce((worst, one) => (worst.trouble !== 'none' ? worst : one.trouble !== 'none' || (one.tension ?? 0) > (worst.tension ?? 0) ? one : worst))
 }
 
 /** Tensions of the balance a solve found, stable or not; none if it found none. */
@@ -91,12 +94,12 @@ export function tensionsOf(sling: SlingResult): readonly number[] {
   return sling.status === 'UNSTABLE' && sling.upright !== null ? sling.upright.T : []
 }
 
-/** What keeps a solve from counting as a stable rest. */
-export function troubleOf(sling: SlingResult): CaseSling['trouble'] {
+/** What keeps a solve from counting as a stable rest; against a wall fewer than three strands may be enough. */
+export function troubleOf(sling: SlingResult, { wall }: Pick<SlingPlan, 'wall'>): CaseSling['trouble'] {
   switch (sling.status) {
     case 'OK': case 'OK_WITH_SLACK': case 'OK_NEUTRAL_TWIST': return 'none'
     case 'UNSTABLE': return 'unstable'
-    case 'LOST_SUPPORT': return 'lost support'
+    case 'LOST_SUPPORT': return wall !== null && sling.stable ? 'none' : 'lost support'
     case 'NOT_CONVERGED': case 'ERROR': return 'not converged'
   }
 }

@@ -4,7 +4,7 @@ import { CENTRE_MARGIN, SOFT_LEGS } from '../catalogue/seat'
 import type { Answers } from '../hanger/fields'
 import type { Hanger } from '../hanger/hanger'
 import { hangerMass } from '../load/hangerMass'
-import { BUMP_FACTOR, CASES, loadCases, SET_DOWN_FACTOR, type CaseCode, type LoadCase } from '../load/loadCases'
+import { BUMP_FACTOR, BUMP_SIDE_PULL, CASES, CASES_ALWAYS, loadCases, SET_DOWN_FACTOR, type CaseCode, type LoadCase } from '../load/loadCases'
 import { pottedMass } from '../load/pottedMass'
 import type { State } from '../load/states'
 import { metres, newtons, STANDARD_GRAVITY } from '../quantity/si'
@@ -14,8 +14,9 @@ import { solveSling } from '../statics/sling/solveSling'
 import type { TautPath } from '../statics/tautPath'
 import { cordStrengths, strandStiffness, type CordStrengths } from './cordStrength'
 import { hangerGeometry } from './geometry'
+import { planOf } from './planOf'
 import { carryingStrands } from './sections'
-import { slingInput, solveBattery, tensionsOf, troubleOf, type BatteryInput } from './slingBattery'
+import { slingInput, solveBattery, solveWithoutLeg, troubleOf, type BatteryInput } from './slingBattery'
 import type { CaseLoad, CaseSling, Solved } from './solved'
 
 /** Axial stiffness EA of a leg at its first load, N: its carrying strands side by side. */
@@ -40,7 +41,7 @@ export function solve(hanger: Hanger): Solved {
   const load = (loadCase: LoadCase, factor: number, factorSource: string): CaseLoad => {
     const pottedNow = potted[loadCase.state].mass.high
     const ownNow = own[loadCase.state].high
-    return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: ownNow, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
+    return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: ownNow, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL }
   }
   const rest = (code: CaseCode): CaseLoad => load(cases[code], 1, 'at rest')
   const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT.value, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)
@@ -48,17 +49,22 @@ export function solve(hanger: Hanger): Solved {
     dry: rest('dry'),
     watered: rest('watered'),
     flooded: rest('flooded'),
-    bump: load(cases.bump, BUMP_FACTOR, 'let go from 30 degrees: 3 - 2 cos a'),
+    bump: pulledAside(load(cases.bump, BUMP_FACTOR, 'let go from 30 degrees: 3 - 2 cos a'), BUMP_SIDE_PULL, 'side pull over the weight at the end of a swing of 30 degrees, sin a cos a'),
     setDown: load(cases.setDown, SET_DOWN_FACTOR, 'put on at once'),
+    gust: rest('gust'),
+    tug: rest('tug'),
+    lowerOut: rest('lowerOut'),
+    neighbourDown: rest('neighbourDown'),
     drop: load(cases.drop, drop, 'dropped 10 mm: 1 + sqrt(1 + 2 h K / W)'),
     strandParted: rest('strandParted'),
     legParted: rest('legParted'),
     legPartedSudden: rest('legPartedSudden'),
   }
-  if (path === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, slings: null, pinnedMargin: null }
+  const plan = planOf(answers, geometry)
+  const whole: readonly CaseCode[] = CASES_ALWAYS
+  if (plan === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, slings: null, pinnedMargin: null }
   const battery = (code: CaseCode): BatteryInput => ({
-    legs: answers['make.legs'],
-    path,
+    plan,
     stiffness,
     bedded: stiffness * BEDDED_STIFFNESS.value,
     mass: loads[code].weight / STANDARD_GRAVITY,
@@ -66,8 +72,16 @@ export function solve(hanger: Hanger): Solved {
     offset: answers['seat.offset'],
     tolerance: answers['make.tolerance'],
   })
-  return { hanger, potted, hangerMass: own, cord, geometry, loads, slings: solveCases(battery, cases.strandParted.state), pinnedMargin: pinnedMargin(battery('dry'), battery('watered')) }
+  return {
+    hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole,
+    slings: solveCases(battery, whole, cases.strandParted.state),
+    pinnedMargin: pinnedMargin(battery('dry'), battery('watered')),
+  }
 }
+
+const NO_SIDE_PULL = { side: 0, sideShare: 0, sideSource: 'hangs straight down' } as const
+
+const pulledAside = (load: CaseLoad, share: number, source: string): CaseLoad => ({ ...load, side: (load.weight / load.factor) * share, sideShare: share, sideSource: source })
 
 /** Stiffness of the way from hook to gathering knot, for the drop: the whole strand stretches, not its free part only. */
 function dropStiffness(answers: Answers, path: TautPath, strand: number, stiffness: number): number {
@@ -81,32 +95,22 @@ function dropStiffness(answers: Answers, path: TautPath, strand: number, stiffne
   })
 }
 
-function solveCases(battery: (code: CaseCode) => BatteryInput, accidentState: State): Record<CaseCode, CaseSling> {
-  const intact = Object.fromEntries(
-    CASES.filter((code) => !['strandParted', 'legParted', 'legPartedSudden'].includes(code)).map((code) => [code, solveBattery(battery(code))]),
-  ) as Record<CaseCode, CaseSling>
-  const whole = intact[accidentState]
-  const parted = partedLeg(battery('legParted'))
+/** The sling in each case; a case that does not concern this hanger is as it hangs just watered. */
+function solveCases(battery: (code: CaseCode) => BatteryInput, whole: readonly CaseCode[], accidentState: State): Record<CaseCode, CaseSling> {
+  const solved = new Map(whole.map((code) => [code, solveBattery(battery(code))]))
+  const at = (code: CaseCode): CaseSling => solved.get(code) ?? (solved.get('watered') as CaseSling)
+  const intact = at(accidentState)
+  const parted = solveWithoutLeg(battery('legParted'))
   return {
-    ...intact,
-    strandParted: whole,
+    ...(Object.fromEntries(CASES.map((code) => [code, at(code)])) as Record<CaseCode, CaseSling>),
+    strandParted: intact,
     legParted: parted,
     // Linear bound on the jolt: T0 + 2 (T' - T0).
-    legPartedSudden: parted.tension === null || whole.tension === null ? parted : { ...parted, tension: whole.tension + 2 * Math.max(0, parted.tension - whole.tension) },
+    legPartedSudden: parted.tension === null || intact.tension === null ? parted : { ...parted, tension: intact.tension + 2 * Math.max(0, parted.tension - intact.tension) },
   }
-}
-
-/** The sling with one leg gone. Legs are alike, so one stands for all. */
-function partedLeg(input: BatteryInput): CaseSling {
-  const whole = slingInput(input, input.stiffness, [0, 0, input.centre], [])
-  const drawn = solveSling({ ...whole, A: whole.A.slice(1), B: whole.B.slice(1), L0: whole.L0.slice(1), EA: whole.EA.slice(1) })
-  const trouble = input.legs <= 3 ? 'lost support' : troubleOf(drawn)
-  const tensions = tensionsOf(drawn)
-  const tension = trouble === 'none' ? Math.max(...tensions) : null
-  return { drawn, tension, solvedTension: tension, floor: 0, sum: trouble === 'none' ? tensions.reduce((a, b) => a + b, 0) : null, nearlySlack: 0, trouble }
 }
 
 /** Whether the pinned sling stays upright, dry and watered, with softer legs and a higher centre of gravity. */
 function pinnedMargin(...inputs: readonly BatteryInput[]): boolean {
-  return inputs.every((input) => troubleOf(solveSling(slingInput(input, input.stiffness * SOFT_LEGS.value, [0, 0, input.centre + CENTRE_MARGIN.value], []))) === 'none')
+  return inputs.every((input) => troubleOf(solveSling(slingInput(input, input.stiffness * SOFT_LEGS.value, [0, 0, input.centre + CENTRE_MARGIN.value], [])), input.plan) === 'none')
 }

@@ -5,6 +5,7 @@ import type { MassRange, State } from '../load/states'
 import type { SlingResult } from '../statics/sling/result'
 import type { CordStrengths } from './cordStrength'
 import type { HangerGeometry } from './geometry'
+import type { SlingPlan } from './slingPlan'
 
 /** How one case loads the hanger. */
 export interface CaseLoad {
@@ -17,6 +18,10 @@ export interface CaseLoad {
   readonly hanger: number
   /** Force at the hook, N: (potted + hanger) x g x factor. */
   readonly weight: number
+  /** Largest side pull that goes with it, N: at the end of a swing, from wind or from somebody who tugs; what it is of the weight at rest. */
+  readonly side: number
+  readonly sideShare: number
+  readonly sideSource: string
 }
 
 /** What the sling does in one case. */
@@ -28,6 +33,9 @@ export interface CaseSling {
   /** Worst solved tension before the floor, N. */
   readonly solvedTension: number | null
   readonly floor: number
+  /** The same of each leg, with and before its floor; 0 of one that is gone. */
+  readonly each: readonly number[] | null
+  readonly solvedEach: readonly number[] | null
   /** Sum of the legs' tensions as drawn, N. */
   readonly sum: number | null
   /** Legs slack or nearly slack in some solve within the length tolerance. */
@@ -46,6 +54,10 @@ export interface Solved {
   readonly cord: CordStrengths
   readonly geometry: HangerGeometry
   readonly loads: Readonly<Record<CaseCode, CaseLoad>>
+  /** How the pot hangs in its legs; null where they do not reach round it. */
+  readonly plan: SlingPlan | null
+  /** The cases that concern this hanger whole, nothing of it parted. */
+  readonly wholeCases: readonly CaseCode[]
   /** Null where the strands do not reach round the pot. */
   readonly slings: Readonly<Record<CaseCode, CaseSling>> | null
   /** Whether the pinned sling stays upright with legs half as stiff and the centre of gravity 20 mm higher; null if not solved. */

@@ -1,4 +1,5 @@
 import { COUNTED_LEGS } from '../catalogue/legs'
+import { hasStick } from '../hanger/arrangement'
 import type { Answers } from '../hanger/fields'
 import type { Hanger } from '../hanger/hanger'
 import { metres, newtons } from '../quantity/si'
@@ -80,7 +81,7 @@ export function stickBeam({ answers, given }: Hanger): StickBeam | NoStickBeam {
  * All of it too where the stick cannot hang so.
  */
 export function hookShare(hanger: Hanger): number {
-  if (hanger.answers['make.top'] !== 'stick' || hanger.answers['stick.held'] !== 'twoHooks') return 1
+  if (!hasStick(hanger.answers) || hanger.answers['stick.held'] !== 'twoHooks') return 1
   const beam = stickBeam(hanger)
   return beam.ok ? beam.support : 1
 }

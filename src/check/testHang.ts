@@ -1,7 +1,7 @@
 import { WATER_DENSITY } from '../catalogue/pottingMixes'
 import { LEAST_TEST_TIME, MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../catalogue/testHang'
 import type { Answers } from '../hanger/fields'
-import { CASES_AT_REST, CASES_WHOLE, type CaseCode } from '../load/loadCases'
+import { CASES_AT_REST, type CaseCode } from '../load/loadCases'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import type { Finding } from './finding'
 import { factor, reserve, type Capacity, type Factor, type Term } from './linkResult'
@@ -74,7 +74,7 @@ function testMassTerms(answers: Answers, mass: number): readonly Term[] {
 
 /** Mass of a test hang that settles a part in every case, kg. */
 export function testMassFor(solved: Solved): number {
-  return Math.max(...CASES_WHOLE.map((code) => {
+  return Math.max(...solved.wholeCases.map((code) => {
     const { demand, factors } = byTestHang(solved, code)
     return demand.value / STANDARD_GRAVITY / factors.reduce((product, f) => product * f.value, 1)
   }))

@@ -9,7 +9,7 @@ import { placeAnchors } from './support'
 
 /** Where each link of the load path is pointed at, from the front. */
 export function anchorsOf(scene: Scene): Drawing['anchors'] {
-  const { answers, pose, view, bowl, carried, ceiling, gathering: [x, z], cord, check } = scene
+  const { answers, hasStick, pose, view, bowl, carried, ceiling, gathering: [x, z], cord, check } = scene
   const rightmost = standingLegs(scene).reduce((a, b) => (view.front(pose.leavePoint(b))[0] > view.front(pose.leavePoint(a))[0] ? b : a))
   const hanging = view.front(pose.hangingPoint)
   const at = Math.max(...hookPlaces(scene))
@@ -20,8 +20,8 @@ export function anchorsOf(scene: Scene): Drawing['anchors'] {
     hookShank: [at, (ceiling + bowl) / 2],
     ...placeAnchors(scene),
     ...(answers['connector.kind'] === 'none' ? {} : { connector: [at, (bowl + carried) / 2] as const }),
-    ...(answers['make.top'] === 'stick' && answers['stick.held'] === 'topCord' ? { topCord: topCord === null ? [0, carried] as const : between(topCord[1], topCord[2], 0.5) } : {}),
-    ...(answers['make.top'] === 'stick' ? { stick: [answers['stick.length'] * 0.45, pose.hangingPoint[2] + answers['stick.diameter'] / 2] as const } : {}),
+    ...(hasStick && answers['stick.held'] === 'topCord' ? { topCord: topCord === null ? [0, carried] as const : between(topCord[1], topCord[2], 0.5) } : {}),
+    ...(hasStick ? { stick: [answers['stick.length'] * 0.45, pose.hangingPoint[2] + answers['stick.diameter'] / 2] as const } : {}),
     ring: [0, (carried + pose.hangingPoint[2]) / 2],
     leg: between(hanging, view.front(pose.leavePoint(rightmost)), 0.5),
     seat: view.front(onStrand(scene, pose.angle(rightmost), answers['cradle.first'])),

@@ -32,13 +32,13 @@ export function hookShapes(scene: Scene, x: number): readonly Shape[] {
 /** The half of the bowl that passes before the ring, drawn over it. */
 export function hookBeforeRing(scene: Scene): readonly Shape[] {
   const bowl = hookShapes(scene, 0)[1]
-  if (scene.answers['make.top'] !== 'ring' || scene.answers['connector.kind'] !== 'none' || bowl?.kind !== 'line') return []
+  if (scene.hangsFrom !== 'ring' || scene.answers['connector.kind'] !== 'none' || bowl?.kind !== 'line') return []
   return [{ ...bowl, points: bowl.points.slice(STEPS / 4, STEPS / 2) }]
 }
 
 /** The ring the legs hang from, of its true wire and width. */
-export function ringShapes({ answers, pose, pencil }: Scene): readonly Shape[] {
-  if (answers['make.top'] !== 'ring') return []
+export function ringShapes({ answers, hangsFrom, pose, pencil }: Scene): readonly Shape[] {
+  if (hangsFrom !== 'ring') return []
   const wire = answers['ring.wire']
   const inside = answers['ring.inside']
   const centre: Point = [0, pose.hangingPoint[2] + wire + inside / 2]
@@ -46,8 +46,8 @@ export function ringShapes({ answers, pose, pencil }: Scene): readonly Shape[] {
 }
 
 /** Cords folded over the ring by lark's heads, one a leg, no more than fit. */
-export function larksHeads({ answers, pose, pencil, cord }: Scene): readonly Shape[] {
-  if (answers['make.top'] !== 'ring') return []
+export function larksHeads({ answers, hangsFrom, pose, pencil, cord }: Scene): readonly Shape[] {
+  if (hangsFrom !== 'ring') return []
   const wire = answers['ring.wire']
   const heads = Math.min(pose.legs, Math.max(1, Math.floor((0.8 * answers['ring.inside']) / cord)))
   const top = pose.hangingPoint[2]

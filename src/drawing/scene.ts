@@ -12,6 +12,9 @@ export interface Stand {
   readonly check: CheckResult
   readonly code: CaseCode
   readonly answers: Answers
+  /** What the legs hang from, and whether there is a stick. */
+  readonly hangsFrom: Answers['make.top']
+  readonly hasStick: boolean
   readonly pose: Pick<Pose, 'place' | 'hangingPoint'>
   readonly view: View
   readonly pencil: Pencil
@@ -36,11 +39,11 @@ export interface Scene extends Stand {
 }
 
 /** Length taken by the ring at the top of the hanger. */
-export const ringLength = (answers: Answers): number => (answers['make.top'] === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0)
+export const ringLength = ({ answers, hangsFrom }: Pick<Stand, 'answers' | 'hangsFrom'>): number => (hangsFrom === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0)
 
 /** From where the legs hang up to where the hanger hangs; of a top cord that does not reach only its stick. */
-function topOf({ solved: { hanger: { answers }, geometry: { top } } }: CheckResult): number {
-  if (answers['make.top'] === 'ring') return Math.max(0, ringLength(answers) - answers['ring.wire'])
+function topOf({ solved: { hanger: { answers }, geometry: { top, hangsFrom } } }: CheckResult): number {
+  if (hangsFrom === 'ring') return Math.max(0, ringLength({ answers, hangsFrom }) - answers['ring.wire'])
   return top ?? answers['stick.diameter']
 }
 
@@ -64,8 +67,8 @@ export function sceneOf(check: CheckResult, code: CaseCode): Scene | null {
 
 /** The pot standing beside a strand that is too short for it, the gathering knot level with the base. */
 export function standOf(check: CheckResult, code: CaseCode): Stand {
-  const { hanger: { answers }, geometry: { strand, knot } } = check.solved
-  const top = Math.max(strand + ringLength(answers), answers['pot.height'] + answers['plant.height'])
+  const { hanger: { answers }, geometry: { strand, knot, hangsFrom } } = check.solved
+  const top = Math.max(strand + ringLength({ answers, hangsFrom }), answers['pot.height'] + answers['plant.height'])
   return {
     ...commonOf(check, code),
     pose: { place: (point) => point, hangingPoint: [0, 0, strand] },
@@ -75,5 +78,5 @@ export function standOf(check: CheckResult, code: CaseCode): Stand {
 
 function commonOf(check: CheckResult, code: CaseCode): Omit<Stand, 'pose' | 'unit'> {
   const { hanger: { answers }, geometry } = check.solved
-  return { check, code, answers, view: viewOf(answers['make.legs']), pencil: pencilOf(check), cord: geometry.knot / answers['gathering.wraps'] }
+  return { check, code, answers, hangsFrom: geometry.hangsFrom, hasStick: geometry.hasStick, view: viewOf(answers['make.legs']), pencil: pencilOf(check), cord: geometry.knot / answers['gathering.wraps'] }
 }

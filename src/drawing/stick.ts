@@ -3,12 +3,12 @@ import type { Scene } from './scene'
 import type { Point, Shape } from './shape'
 
 /** Where the hooks stand, m from the middle: one, or one at each support of a stick on two. */
-export const hookPlaces = ({ answers }: Pick<Scene, 'answers'>): readonly number[] =>
-  (answers['make.top'] === 'stick' && answers['stick.held'] === 'twoHooks' ? [0 - answers['stick.span'] / 2, answers['stick.span'] / 2] : [0])
+export const hookPlaces = ({ answers, hasStick }: Pick<Scene, 'answers' | 'hasStick'>): readonly number[] =>
+  (hasStick && answers['stick.held'] === 'twoHooks' ? [0 - answers['stick.span'] / 2, answers['stick.span'] / 2] : [0])
 
 /** The stick from the front, of its true length and thickness. */
-export function stickShapes({ answers, pose, pencil }: Scene): readonly Shape[] {
-  if (answers['make.top'] !== 'stick') return []
+export function stickShapes({ answers, hasStick, pose, pencil }: Scene): readonly Shape[] {
+  if (!hasStick) return []
   const bottom = pose.hangingPoint[2]
   const [half, top] = [answers['stick.length'] / 2, bottom + answers['stick.diameter']]
   const points: readonly Point[] = [[-half, bottom], [half, bottom], [half, top], [-half, top]]
@@ -17,8 +17,8 @@ export function stickShapes({ answers, pose, pencil }: Scene): readonly Shape[] 
 }
 
 /** Lark's heads over the stick, one a leg, in their row. */
-export function stickHeads({ answers, pose, pencil, cord }: Scene): readonly Shape[] {
-  if (answers['make.top'] !== 'stick') return []
+export function stickHeads({ answers, hangsFrom, pose, pencil, cord }: Scene): readonly Shape[] {
+  if (hangsFrom !== 'stick') return []
   const bottom = pose.hangingPoint[2]
   const width = Math.max(cord, Math.min(2 * cord, answers['stick.bunch'] / pose.legs))
   return Array.from({ length: pose.legs }, (_, i): Shape => {
@@ -31,8 +31,8 @@ export function stickHeads({ answers, pose, pencil, cord }: Scene): readonly Sha
 }
 
 /** Where the top cord is tied and where it passes over the hook; null where there is none, or it does not reach. */
-export function topCordAxis({ answers, pose, carried, check }: Scene): readonly [Point, Point, Point] | null {
-  if (answers['make.top'] !== 'stick' || answers['stick.held'] !== 'topCord' || check.solved.geometry.top === null) return null
+export function topCordAxis({ answers, hasStick, pose, carried, check }: Scene): readonly [Point, Point, Point] | null {
+  if (!hasStick || answers['stick.held'] !== 'topCord' || check.solved.geometry.top === null) return null
   const half = answers['stick.span'] / 2
   const middle = pose.hangingPoint[2] + answers['stick.diameter'] / 2
   return [[-half, middle], [0, carried], [half, middle]]

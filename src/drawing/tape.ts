@@ -18,10 +18,10 @@ function tapeOf(stand: Stand): Tape {
   const { answers, pose, check, unit } = stand
   const { strand, knot } = check.solved.geometry
   const ringEnd = pose.hangingPoint[2]
-  const top = ringEnd + ringLength(answers)
+  const top = ringEnd + ringLength(stand)
   const gathering = ringEnd - strand
   return {
-    x: Math.min(answers['pot.rim'] / -2, answers['make.top'] === 'stick' ? answers['stick.length'] / -2 : 0, ...potAside(stand)) - 2.4 * unit,
+    x: Math.min(answers['pot.rim'] / -2, stand.hasStick ? answers['stick.length'] / -2 : 0, ...potAside(stand)) - 2.4 * unit,
     top, ringEnd, gathering,
     firstKnots: gathering + answers['cradle.first'],
     gatheringEnd: gathering - knot,

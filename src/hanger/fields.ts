@@ -13,6 +13,7 @@ import { SUBSTRATES } from '../catalogue/substrates'
 import { TIMBERS } from '../catalogue/timber'
 import { WOODS, type WoodCode } from '../catalogue/woods'
 import type { UnitSymbol } from '../quantity/units'
+import { ARRANGEMENTS } from './arrangement'
 import type { ChoiceField, DateField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField, ScrewField, TextField } from './field'
 
 const LATER = { first: false, essential: false, tacit: false } as const
@@ -109,6 +110,7 @@ export const FIELDS = {
   'cord.weighedLength': open('length', 100 * mm, 500, LATER),
   'cord.rated': open('force', 5, 100_000, FIRST),
   'cord.lot': text(80),
+  'make.arrangement': choice(ARRANGEMENTS, 'legs', 'legs round one pot', { ...FIRST, tacit: true }),
   'make.legs': quantity('count', 3, 12, is(4, '', 'common practice', 'four legs'), ESSENTIAL),
   'make.strands': quantity('count', 1, 48, is(4, '', 'common practice', 'four strands a leg'), ESSENTIAL),
   'make.build': choice(['plain', 'sinnet', 'alternating', 'spiral'], 'sinnet', SAFE, FIRST),

@@ -1,3 +1,4 @@
+import { hangsFrom, hasStick } from './arrangement'
 import type { Answers, FieldPath } from './fields'
 import { readScrew } from './readScrew'
 
@@ -7,9 +8,10 @@ const hasPot: Rule = (a) => a['pot.have'] === 'yes'
 const hasHanger: Rule = (a) => a['make.have'] === 'yes'
 const estimatesPot: Rule = (a) => a['weighed.mass'] === null && hasPot(a)
 const wireHook: Rule = (a) => a['hook.rated'] === null
-const wireRing: Rule = (a) => a['make.top'] === 'ring' && a['ring.rated'] === null
+const onRing: Rule = (a) => hangsFrom(a) === 'ring'
+const wireRing: Rule = (a) => onRing(a) && a['ring.rated'] === null
 const inTimber: Rule = (a) => a['place.support'] !== 'overBeam' && a['place.substrate'] === 'timber' && a['fixing.rated'] === null
-const onStick: Rule = (a) => a['make.top'] === 'stick'
+const onStick: Rule = hasStick
 const onBracket: Rule = (a) => a['place.support'] === 'bracket' || a['place.support'] === 'swingArm'
 const hasHook: Rule = (a) => a['place.support'] === 'ceilingHook' || a['place.support'] === 'wallHook'
 const onTopCord: Rule = (a) => onStick(a) && a['stick.held'] === 'topCord'
@@ -60,16 +62,17 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'cord.diameter': hasHanger,
   'cord.weighedMass': (a) => hasHanger(a) && a['cord.linearDensity'] === null,
   'cord.weighedLength': (a) => hasHanger(a) && a['cord.linearDensity'] === null,
+  'make.top': (a) => a['make.arrangement'] !== 'panel',
   'make.fillers': (a) => a['make.build'] !== 'plain',
   'testHang.mass': hasHanger,
   'testHang.volume': (a) => hasHanger(a) && a['testHang.mass'] === null,
   'testHang.time': tested,
   'testHang.slip': tested,
   'testHang.date': tested,
-  'ring.rated': (a) => a['make.top'] === 'ring',
+  'ring.rated': onRing,
   'ring.metal': wireRing,
-  'ring.wire': (a) => a['make.top'] === 'ring',
-  'ring.inside': (a) => a['make.top'] === 'ring',
+  'ring.wire': onRing,
+  'ring.inside': onRing,
   'stick.wood': onStick,
   'stick.diameter': onStick,
   'stick.hollow': (a) => onStick(a) && a['stick.wood'] === 'bamboo',

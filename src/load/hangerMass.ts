@@ -1,5 +1,6 @@
 import { KNOT_TAKE_UP } from '../catalogue/knots'
 import { CORD_DRIPPING, CORD_WETTED } from '../catalogue/soaking'
+import { hasStick } from '../hanger/arrangement'
 import type { Answers } from '../hanger/fields'
 import { cordMassPerMetre } from './cordMass'
 import { ringMass } from './ringMass'
@@ -10,7 +11,7 @@ import { stickMass } from './stickMass'
 function metresOfCord(answers: Answers): number {
   const cords = answers['make.cords']
   const cut = answers['make.cutLength']
-  const top = answers['make.top'] === 'stick' && answers['stick.held'] === 'topCord' ? answers['stick.topCord'] * answers['stick.topStrands'] : 0
+  const top = hasStick(answers) && answers['stick.held'] === 'topCord' ? answers['stick.topCord'] * answers['stick.topStrands'] : 0
   if (cords !== null && cut !== null) return cords * cut + top
   const takeUp = answers['make.build'] === 'plain' ? 1 : KNOT_TAKE_UP.value
   return answers['make.legs'] * answers['make.strands'] * answers['make.totalLength'] * takeUp + top

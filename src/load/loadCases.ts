@@ -6,12 +6,13 @@ import { drainageOf, keepsWater } from './drainage'
 import type { State } from './states'
 
 /** Every load case. */
-export const CASES = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'drop', 'strandParted', 'legParted', 'legPartedSudden'] as const
+export const CASES = ['dry', 'watered', 'flooded', 'bump', 'setDown', 'gust', 'tug', 'lowerOut', 'neighbourDown', 'drop', 'strandParted', 'legParted', 'legPartedSudden'] as const
 export type CaseCode = (typeof CASES)[number]
 /** The cases without a jolt. */
 export const CASES_AT_REST = ['dry', 'watered', 'flooded'] as const satisfies readonly CaseCode[]
-/** The cases of a whole hanger, nothing parted. */
-export const CASES_WHOLE = [...CASES_AT_REST, 'bump', 'setDown', 'drop'] as const satisfies readonly CaseCode[]
+/** The cases of every whole hanger, nothing parted. */
+export const CASES_ALWAYS = [...CASES_AT_REST, 'bump', 'setDown', 'drop'] as const satisfies readonly CaseCode[]
+
 
 /**
  * Greatest tension of a pendulum let go from an angle a, over its weight: 3 - 2 cos a (energy).
@@ -59,6 +60,10 @@ export function loadCases(answers: Answers): Readonly<Record<CaseCode, LoadCase>
     flooded: make('flooded', 'flooded', flooded, false, true),
     bump: make('bump', wettest, MOMENT.value, false, true),
     setDown: make('setDown', wettest, MOMENT.value, false, true),
+    gust: make('gust', wettest, MOMENT.value, false, true),
+    tug: make('tug', wettest, MOMENT.value, false, true),
+    lowerOut: make('lowerOut', 'watered', wateredTime(answers), false, true),
+    neighbourDown: make('neighbourDown', 'watered', wateredTime(answers), false, true),
     drop: make('drop', wettest, MOMENT.value, true, true),
     strandParted: make('strandParted', wettest, UNNOTICED_TIME.value, true, true),
     legParted: make('legParted', wettest, UNNOTICED_TIME.value, true, true),

@@ -65,6 +65,7 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'cord.weighedLength': { label: 'Length that was weighed', help: 'Measured straight, not stretched.', choices: {} },
   'cord.rated': { label: 'Breaking force of the cord', help: 'Only if the maker of the cord states it; in N or kN, or the kg or lb it says it breaks at.', choices: {} },
   'cord.lot': { label: 'Roll or lot', help: 'So that a later hanger knows which cord was tested.', choices: {} },
+  'make.arrangement': { label: 'How it is arranged', help: 'Legs round one pot, a knotted panel against a wall, pots one under another, or several hangers on one stick.', choices: { legs: 'legs round one pot', panel: 'a panel against the wall', tiers: 'pots one under another', row: 'several hangers on one stick' } },
   'make.legs': { label: 'Number of legs', help: 'Arms from the ring to the pot.', choices: {} },
   'make.strands': { label: 'Strands in each leg', help: 'A cord folded over the ring gives two.', choices: {} },
   'make.build': { label: 'How the legs are knotted', help: 'Plain strands, or knotted over part of their length.', choices: { plain: 'plain strands', sinnet: 'square-knot sinnet', alternating: 'alternating square knots', spiral: 'half-knot spiral' } },

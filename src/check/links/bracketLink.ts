@@ -1,5 +1,5 @@
 import { YIELD_STRESS } from '../../catalogue/metals'
-import { BUMP_SIDE_PULL, CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import { BUMP_SIDE_PULL, type CaseCode } from '../../load/loadCases'
 import { BUMP_ANGLE } from '../../catalogue/jolts'
 import type { Evidence, LinkResult, Term } from '../linkResult'
 import { reserve } from '../linkResult'
@@ -23,10 +23,10 @@ export function bracketLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   if (answers['place.support'] !== 'bracket' && answers['place.support'] !== 'swingArm') return []
   const rated = answers['bracket.rated']
-  if (rated !== null) return CASES_WHOLE.map((code) => byRating(solved, code, rated))
+  if (rated !== null) return solved.wholeCases.map((code) => byRating(solved, code, rated))
   const [thick, high] = [answers['bracket.thick'], answers['bracket.high']]
-  if (thick === null || high === null) return CASES_WHOLE.map((code) => unknown(solved, code))
-  return temperAssumed(solved, ['bracket.reach'], CASES_WHOLE.map((code) => byHinge(solved, code, thick, high)))
+  if (thick === null || high === null) return solved.wholeCases.map((code) => unknown(solved, code))
+  return temperAssumed(solved, ['bracket.reach'], solved.wholeCases.map((code) => byHinge(solved, code, thick, high)))
 }
 
 const base = (code: CaseCode): Pick<Evidence, 'link' | 'side' | 'case' | 'overallFactor'> => ({ link: 'bracket', side: 'place', case: code, overallFactor: null })

@@ -2,7 +2,7 @@ import { PROOF_COIL, UNWELDED_CHAIN, type ChainRow } from '../../catalogue/chain
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { peopleBeneath } from '../../catalogue/reserves'
 import type { Answers } from '../../hanger/fields'
-import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import type { CaseCode } from '../../load/loadCases'
 import { metres, pascals } from '../../quantity/si'
 import { closedRingLoad, openHookLoad, plasticMoment } from '../../statics/wire'
 import type { Finding } from '../finding'
@@ -30,7 +30,7 @@ export function connectorLink(solved: Solved): readonly LinkResult[] {
   const open = answers['connector.joint'] === 'open' && (kind === 'sHook' || (kind === 'chain' && answers['connector.rated'] === null))
   const refused = open && peopleBeneath(answers['place.beneath'])
   const findings: readonly Finding[] = refused ? [{ code: 'CONNECTOR_OPEN_OVER_PEOPLE', kind }] : []
-  return CASES_WHOLE.map((code) => {
+  return solved.wholeCases.map((code) => {
     const base: Base = { link: 'connector', side: 'place', case: code, demand: { value: belowHook(solved, code).load, unit: 'N' }, overallFactor: null, atLeast: refused ? refusal(solved) : 'holds', findings }
     if (answers['connector.rated'] !== null) return rated(solved, code, base, answers['connector.rated'])
     const known = byWire(solved, code, base) ?? unknown(solved, code, base)

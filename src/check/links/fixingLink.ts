@@ -1,6 +1,6 @@
 import { SUBSTRATE_ROUTES, type Substrate } from '../../catalogue/substrates'
 import type { Answers } from '../../hanger/fields'
-import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import type { CaseCode } from '../../load/loadCases'
 import type { Finding } from '../finding'
 import type { LinkResult } from '../linkResult'
 import { placeDemand } from '../placeDemand'
@@ -21,7 +21,7 @@ import { IN_TIMBER } from './fixing/threads'
  */
 export function fixingLink(solved: Solved): readonly LinkResult[] {
   const pulledForGood = pulls(solved, 'dry')
-  return CASES_WHOLE.flatMap((code) => fixingIn(solved, code, pulledForGood))
+  return solved.wholeCases.flatMap((code) => fixingIn(solved, code, pulledForGood))
 }
 
 function pulls(solved: Solved, code: CaseCode): boolean {

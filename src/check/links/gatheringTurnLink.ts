@@ -1,4 +1,3 @@
-import { CASES_WHOLE } from '../../load/loadCases'
 import { inCase, stillApplying } from '../cordStrength'
 import { juteDamp } from '../juteDamp'
 import { assessLink, type LinkResult } from '../linkResult'
@@ -19,7 +18,7 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
   // Guidance for rope speaks of new, dry rope without knots.
   const plain = solved.cord.wrap.dry.capacity
   const damp = juteDamp(answers)
-  return saySettlingTests(solved, CASES_WHOLE.map((code) => {
+  return saySettlingTests(solved, solved.wholeCases.map((code) => {
     const cord = inCase(solved.cord.leg, solved.loads[code].case)
     const section = wrapSection(answers, cord.tied)
     const tension = solved.slings?.[code].tension ?? null

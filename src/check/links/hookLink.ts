@@ -1,6 +1,5 @@
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { peopleBeneath } from '../../catalogue/reserves'
-import { CASES_WHOLE } from '../../load/loadCases'
 import { pascals } from '../../quantity/si'
 import { hookFirstYield } from '../../statics/curvedBar'
 import { closedRingLoad, openHookLoad, plasticMoment } from '../../statics/wire'
@@ -39,7 +38,7 @@ function hookInCases(solved: Solved): readonly LinkResult[] {
   const findings: readonly Finding[] = refused ? [{ code: 'HOOK_OPEN_OVER_PEOPLE' }] : []
   // A test hang of the hanger alone says nothing of a hook that others hang from too.
   const tested = answers['hook.metal'] === 'unknown' && answers['rail.others'] === null && testHangFaults(solved, false)?.length === 0
-  return CASES_WHOLE.flatMap((code) => {
+  return solved.wholeCases.flatMap((code) => {
     const { load, terms: loadTerms } = hookLoad(solved, code)
     const base = { link: 'hook', side: 'place', case: code, demand: { value: load, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const
     const rated = answers['hook.rated']

@@ -1,15 +1,14 @@
 import { YIELD_STRESS } from '../../catalogue/metals'
-import { BUMP_SIDE_PULL } from '../../load/loadCases'
-import { pascals } from '../../quantity/si'
+import { pascals, type Metres } from '../../quantity/si'
 import { plasticMoment, shankSidePull } from '../../statics/wire'
 import { assessLink, reserve, type LinkResult } from '../linkResult'
-import type { Solved } from '../solved'
+import type { CaseLoad, Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { reserveTerms, strengthReserve } from '../timeFactors'
 import { temperAssumed } from './assumedPart'
 
 /**
- * The hook's shank where it leaves the ceiling, bent by the side pull W sin a cos a at the end of a
+ * The hook's shank where it leaves the ceiling, bent by the side pull of each case that has one, as at the end of a
  * swing: capacity Mp over the lever to the bowl, N. A rated hook is bent too: its rating is for a
  * straight pull. No result where the bowl sits at the ceiling, or for other supports: what stands out of a
  * wall is the pin.
@@ -18,17 +17,18 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   const lever = answers['hook.projection']
   if (answers['place.support'] !== 'ceilingHook' || lever <= 0) return []
+  return temperAssumed(solved, ['hook.wire', 'hook.projection'], solved.wholeCases.flatMap((code) => (solved.loads[code].side > 0 ? [bent(solved, solved.loads[code], lever)] : [])))
+}
+
+function bent({ hanger: { answers } }: Solved, load: CaseLoad, lever: Metres): LinkResult {
   const yieldStress = YIELD_STRESS[answers['hook.metal']]
   const stress = pascals(yieldStress.value)
   const wire = answers['hook.wire']
-  const load = solved.loads.bump
-  const weight = load.weight / load.factor
-  const side = weight * BUMP_SIDE_PULL
   const capacity = shankSidePull(wire, lever, stress)
   const reserveOf = strengthReserve(answers, load.case)
-  return temperAssumed(solved, ['hook.wire', 'hook.projection'], [assessLink({
-    link: 'hookShank', part: 'shankBending', side: 'place', case: 'bump',
-    demand: { value: side, unit: 'N' },
+  return assessLink({
+    link: 'hookShank', part: 'shankBending', side: 'place', case: load.case.code,
+    demand: { value: load.side, unit: 'N' },
     capacity: { value: capacity, unit: 'N', basis: 'computed', source: 'the weight that bends a shank of this wire for good' },
     factors: [reserve(reserveOf)],
     grade: 'table',
@@ -36,9 +36,9 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
     atLeast: 'holds',
     findings: [],
     terms: [
-      entering('weight', 'W', weight, 'N', 'computed', 'weight at rest in this state'),
-      entering('sidePull', 's', BUMP_SIDE_PULL, '1', 'computed', 'side pull over the weight at the end of a swing of 30 degrees, sin a cos a'),
-      worked('demand', 'E', side, 'N', 'W * s', 'pendulum'),
+      entering('weight', 'W', load.weight / load.factor, 'N', 'computed', 'weight at rest in this state'),
+      entering('sidePull', 's', load.sideShare, '1', 'computed', load.sideSource),
+      worked('demand', 'E', load.side, 'N', 'W * s', 'balance along the ceiling'),
       entering('wire', 'd_h', wire, 'm', 'your own', 'diameter of the shank'),
       entering('lever', 'e', lever, 'm', 'your own', 'from the ceiling to the bowl'),
       fromCatalogue('yieldStress', 'f_y', yieldStress),
@@ -46,5 +46,5 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
       worked('capacity', 'R', capacity, 'N', 'M_p / e', 'bending where the shank leaves the ceiling'),
       ...reserveTerms(reserveOf),
     ],
-  })])
+  })
 }

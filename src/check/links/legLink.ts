@@ -1,6 +1,6 @@
 import { COUNTED_LEGS, REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
 import { peopleBeneath } from '../../catalogue/reserves'
-import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import type { CaseCode } from '../../load/loadCases'
 import { STANDARD_GRAVITY } from '../../quantity/si'
 import { inCase, stillApplying } from '../cordStrength'
 import type { Finding } from '../finding'
@@ -22,7 +22,7 @@ import { weatherFindings } from '../weatherFindings'
  * (SLING_…, NEARLY_SLACK), natural or unknown cord outdoors, and over people STRAND_PARTS_AND_FALLS or STRAND_PARTS_UNKNOWN.
  */
 export function legLink(solved: Solved): readonly LinkResult[] {
-  return saySettlingTests(solved, [...CASES_WHOLE.map((code) => legInCase(solved, code, 0)), ...strandParted(solved)])
+  return saySettlingTests(solved, [...solved.wholeCases.map((code) => legInCase(solved, code, 0)), ...strandParted(solved)])
 }
 
 /**

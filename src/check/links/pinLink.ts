@@ -3,7 +3,7 @@ import { value, type Value } from '../../catalogue/basis'
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { WET_ACROSS } from '../../catalogue/places'
 import { TIMBER_DURATION, TIMBER_GRAVITY } from '../../catalogue/timber'
-import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import type { CaseCode } from '../../load/loadCases'
 import { metres, newtons, pascals, type Metres, type Newtons } from '../../quantity/si'
 import { projectingPin } from '../../statics/projectingPin'
 import { plasticMoment } from '../../statics/wire'
@@ -42,7 +42,7 @@ export function pinLink(solved: Solved): readonly LinkResult[] {
   const bar = isHook || threads === null ? metres(answers['hook.wire']) : threads.root
   const pin: Pin = { diameter: bar, yieldStress: isHook ? YIELD_STRESS[answers['hook.metal']] : nailYield(bar), depth: kind === null || threads === null ? null : threads.penetration }
   const deciding = ['hook.projection', ...(isHook ? ['hook.wire'] as const : []), ...(threads?.deciding.filter((path) => path === 'fixing.penetration' ? pin.depth !== null : !isHook) ?? [])] as const
-  return temperAssumed(solved, deciding, CASES_WHOLE.map((code) => bent(solved, code, pin)))
+  return temperAssumed(solved, deciding, solved.wholeCases.map((code) => bent(solved, code, pin)))
 }
 
 /** A nail or screw is itself what stands out; otherwise the hook's wire does. */

@@ -1,8 +1,9 @@
 import { MOMENT } from '../../catalogue/duration'
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { RATED_FOR_A_MOMENT, RATED_IN_ACCIDENT } from '../../catalogue/reserves'
-import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import type { CaseCode } from '../../load/loadCases'
 import { LOWER_TAIL, WEAKEST_ACROSS, WOOD_SCATTER } from '../../catalogue/sticks'
+import { hangsFrom } from '../../hanger/arrangement'
 import { metres, newtons, pascals } from '../../quantity/si'
 import { woodenRing } from '../../statics/woodenRing'
 import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wire'
@@ -23,9 +24,9 @@ import { weightTerms } from './weightTerms'
  */
 export function ringLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
-  if (answers['make.top'] !== 'ring') return []
+  if (hangsFrom(answers) !== 'ring') return []
   const wired = answers['ring.rated'] === null && answers['ring.metal'] !== 'wood'
-  return temperAssumed(solved, wired ? ['ring.wire', 'ring.inside'] : [], CASES_WHOLE.map((code) => {
+  return temperAssumed(solved, wired ? ['ring.wire', 'ring.inside'] : [], solved.wholeCases.map((code) => {
     const load = solved.loads[code]
     const demand = { value: load.weight, unit: 'N' } as const
     const rated = answers['ring.rated']

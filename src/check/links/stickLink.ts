@@ -1,5 +1,6 @@
 import { CREEP, NATURAL_STICK_DIVISOR, SAG_TOLD, UNKNOWN_WOOD } from '../../catalogue/sticks'
-import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import { hasStick } from '../../hanger/arrangement'
+import type { CaseCode } from '../../load/loadCases'
 import type { FieldPath } from '../../hanger/fields'
 import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Finding } from '../finding'
@@ -26,12 +27,12 @@ import { weightTerms } from './weightTerms'
  */
 export function stickLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
-  if (answers['make.top'] !== 'stick') return []
+  if (!hasStick(answers)) return []
   const beam = stickBeam(solved.hanger)
-  if (!beam.ok) return CASES_WHOLE.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known'))
+  if (!beam.ok) return solved.wholeCases.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known'))
   const findings = notes(solved, beam)
   const natural = answers['stick.wood'] === 'natural'
-  const reckoned = natural ? CASES_WHOLE.map((code) => judged(solved, code, beam)) : temperAssumed(solved, deciding(solved), sayDowel(solved, stickRoutes(solved, beam)))
+  const reckoned = natural ? solved.wholeCases.map((code) => judged(solved, code, beam)) : temperAssumed(solved, deciding(solved), sayDowel(solved, stickRoutes(solved, beam)))
   return withTestHang(solved, reckoned).map((result): LinkResult => (result.case === 'watered' ? { ...result, findings: [...result.findings, ...findings] } : result))
 }
 
@@ -70,7 +71,7 @@ function judged(solved: Solved, code: CaseCode, beam: StickBeam): LinkResult {
 function withTestHang(solved: Solved, reckoned: readonly LinkResult[]): readonly LinkResult[] {
   const wood = solved.hanger.answers['stick.wood']
   if ((wood !== 'natural' && wood !== 'bamboo' && wood !== 'unknown') || testHangFaults(solved, false)?.length !== 0) return reckoned
-  return CASES_WHOLE.flatMap((code) => {
+  return solved.wholeCases.flatMap((code) => {
     const known = reckoned.filter((r) => r.case === code)
     const held = assessLink({ ...byTestHang(solved, code), link: 'stick', part: 'testHang', side: 'hanger', case: code, grade: 'tested', overallFactor: null, atLeast: 'holds', findings: liftFindings(solved, false) })
     return held.utilisation !== null && held.utilisation <= 1 && known.some((k) => isWorse(k.verdict, held.verdict)) ? [held] : known

@@ -2,7 +2,8 @@ import { FRICTION_PAIRS } from '../../catalogue/frictionPairs'
 import { TIED_TO_STICK } from '../../catalogue/knots'
 import { REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
 import { peopleBeneath } from '../../catalogue/reserves'
-import { CASES_WHOLE, type CaseCode } from '../../load/loadCases'
+import { hasStick } from '../../hanger/arrangement'
+import type { CaseCode } from '../../load/loadCases'
 import { metres, radians } from '../../quantity/si'
 import { noSlipLoadOffset } from '../../statics/vCordOffset'
 import { inCase, stillApplying, type CordStrength } from '../cordStrength'
@@ -28,10 +29,10 @@ import { weightTerms } from './weightTerms'
  */
 export function topCordLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
-  if (answers['make.top'] !== 'stick' || answers['stick.held'] !== 'topCord') return []
+  if (!hasStick(answers) || answers['stick.held'] !== 'topCord') return []
   const beam = stickBeam(solved.hanger)
-  if (!beam.ok) return beam.finding.code === 'TOP_CORD_TOO_SHORT' ? CASES_WHOLE.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known')) : []
-  const whole = saySettlingTests(solved, CASES_WHOLE.map((code) => inOneCase(solved, code, beam, answers['stick.topStrands'])))
+  if (!beam.ok) return beam.finding.code === 'TOP_CORD_TOO_SHORT' ? solved.wholeCases.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known')) : []
+  const whole = saySettlingTests(solved, solved.wholeCases.map((code) => inOneCase(solved, code, beam, answers['stick.topStrands'])))
   return temperAssumed(solved, ['stick.topCord', 'stick.topStrands'], [...whole, ...strandParted(solved, beam)])
 }
 

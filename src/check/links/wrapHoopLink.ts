@@ -1,5 +1,4 @@
 import { PLAIN_STRAND } from '../../catalogue/knots'
-import { CASES_WHOLE } from '../../load/loadCases'
 import { newtons } from '../../quantity/si'
 import { splayHoop } from '../../statics/friction'
 import { inCase, stillApplying } from '../cordStrength'
@@ -17,7 +16,7 @@ export function wrapHoopLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   const watered = solved.slings?.watered.sum ?? null
   const plain = solved.cord.wrap.dry.capacity
-  return saySettlingTests(solved, CASES_WHOLE.map((code) => {
+  return saySettlingTests(solved, solved.wholeCases.map((code) => {
     const cord = inCase(solved.cord.wrap, solved.loads[code].case)
     const pull = solved.slings?.[code].sum ?? null
     const hoop = pull === null ? null : splayHoop(1, newtons(pull))

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { solveBattery } from '../../../src/check/slingBattery'
+import { equalLegs } from '../../../src/check/slingPlan'
 import { metres, radians, STANDARD_GRAVITY } from '../../../src/quantity/si'
 import type { TautPath } from '../../../src/statics/tautPath'
 import { checkOf, ORDINARY } from '../../unit/hanger/hangerOf'
@@ -17,7 +18,7 @@ function pathAt(fromVertical: number): TautPath {
 const DEGREE = Math.PI / 180
 /** The sling a check solves; legs that hardly stretch and are all of one length, the weight on the axis. */
 const slingAt = (legs: number, fromVertical: number, mass: number) =>
-  solveBattery({ legs, path: pathAt(fromVertical), stiffness: 1e9, bedded: 1e9, mass, centre: 0.07, offset: 0, tolerance: 0 })
+  solveBattery({ plan: equalLegs(legs, pathAt(fromVertical)), stiffness: 1e9, bedded: 1e9, mass, centre: 0.07, offset: 0, tolerance: 0 })
 /** Tension by the counting rule, in the unit of the mass: pounds of load give pounds of tension. */
 const countedLoad = (legs: number, fromHorizontal: number, load: number): number => slingAt(legs, (90 - fromHorizontal) * DEGREE, load).floor / STANDARD_GRAVITY
 

@@ -1,22 +1,30 @@
 import { describe, expect, test } from 'vitest'
 import { slingInput, solveBattery, tensionsOf, type BatteryInput } from '../../../src/check/slingBattery'
+import { equalLegs, type SlingPlan } from '../../../src/check/slingPlan'
 import { metres } from '../../../src/quantity/si'
 import { solveSling } from '../../../src/statics/sling/solveSling'
-import { tautPath } from '../../../src/statics/tautPath'
+import { tautPath, type TautPath } from '../../../src/statics/tautPath'
 
 const PROFILE = [{ r: 0.07, z: 0 }, { r: 0.105, z: 0.185 }] as const
 
-function battery(change: Partial<BatteryInput>): BatteryInput {
+const PATH = pathOf()
+const legsOf = (count: number): SlingPlan => equalLegs(count, PATH)
+
+function pathOf(): TautPath {
   const path = tautPath({ profile: PROFILE, strand: metres(0.8) })
   if (!path.ok) throw new Error('no path')
-  return { legs: 4, path, stiffness: 2300, bedded: 6900, mass: 6, centre: 0.16, offset: 0, tolerance: 0, ...change }
+  return path
+}
+
+function battery(change: Partial<BatteryInput>): BatteryInput {
+  return { plan: legsOf(4), stiffness: 2300, bedded: 6900, mass: 6, centre: 0.16, offset: 0, tolerance: 0, ...change }
 }
 const WEIGHT = 6 * 9.80665
 
 describe('the worst leg', () => {
   test('of an even sling with the weight on its axis is an even share, and the rule for three counts', () => {
     const { solvedTension, tension, floor, sum, nearlySlack } = solveBattery(battery({}))
-    const angle = Math.asin(0.105 / battery({}).path.free)
+    const angle = Math.asin(0.105 / PATH.free)
     // The stretched leg stands a little steeper than the slack one.
     expect(solvedTension).toBeLessThan(WEIGHT / (4 * Math.cos(angle)))
     expect(solvedTension).toBeGreaterThan(WEIGHT / 4)
@@ -46,7 +54,7 @@ describe('the worst leg', () => {
   })
 
   test.each([4, 5, 7])('of %d is never pulled harder by any one leg longer or shorter than was reckoned', (legs) => {
-    const input = battery({ legs, tolerance: 0.007 })
+    const input = battery({ plan: legsOf(legs), tolerance: 0.007 })
     const reckoned = solveBattery(input).solvedTension ?? NaN
     for (const change of [0.007, -0.007]) {
       for (let i = 0; i < legs; i++) {
@@ -57,7 +65,7 @@ describe('the worst leg', () => {
   })
 
   test('of three legs, which always share by balance, hardly minds their lengths', () => {
-    const three = (tolerance: number): number => solveBattery(battery({ legs: 3, bedded: 60_000, tolerance })).solvedTension ?? NaN
+    const three = (tolerance: number): number => solveBattery(battery({ plan: legsOf(3), bedded: 60_000, tolerance })).solvedTension ?? NaN
     expect(three(0.01) / three(0)).toBeLessThan(1.12)
   })
 })

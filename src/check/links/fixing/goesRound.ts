@@ -1,5 +1,5 @@
 import { TEST_SHARE_AT_REST } from '../../../catalogue/testHang'
-import { CASES_AT_REST, CASES_WHOLE, type CaseCode } from '../../../load/loadCases'
+import { CASES_AT_REST, type CaseCode } from '../../../load/loadCases'
 import { STANDARD_GRAVITY } from '../../../quantity/si'
 import type { Finding } from '../../finding'
 import { factor, reserve, type LinkResult } from '../../linkResult'
@@ -65,7 +65,7 @@ function pulledInPlace(solved: Solved, code: CaseCode, asked: PlaceDemand): Link
 }
 
 /** What to pull with, so that it settles every case, kg. */
-const massToPull = (solved: Solved): number => Math.max(...CASES_WHOLE.map((code) => {
+const massToPull = (solved: Solved): number => Math.max(...solved.wholeCases.map((code) => {
   const share = isAtRest(code) ? TEST_SHARE_AT_REST.value : 1
   return (placeLoad(solved, code).load * allowableReserve(solved.hanger.answers, solved.loads[code].case).value) / share / STANDARD_GRAVITY
 }))

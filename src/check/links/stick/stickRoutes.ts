@@ -1,7 +1,7 @@
 import { value, type Value } from '../../../catalogue/basis'
 import { LOWER_TAIL, WOOD_SCATTER } from '../../../catalogue/sticks'
 import { TIMBER_DURATION } from '../../../catalogue/timber'
-import { CASES_WHOLE, type CaseCode } from '../../../load/loadCases'
+import type { CaseCode } from '../../../load/loadCases'
 import { assessLink, factor, reserve, type Evidence, type LinkResult } from '../../linkResult'
 import type { Solved } from '../../solved'
 import type { StickBeam } from '../../stickBeam'
@@ -22,7 +22,7 @@ type Way = 'bending' | 'shear'
  * and the reserve on safe values. An accident goes by the ultimate route alone.
  */
 export const stickRoutes = (solved: Solved, beam: StickBeam): readonly LinkResult[] =>
-  CASES_WHOLE.flatMap((code) => (['bending', 'shear'] as const).flatMap((way) => [
+  solved.wholeCases.flatMap((code) => (['bending', 'shear'] as const).flatMap((way) => [
     ultimate(solved, code, beam, way),
     ...(solved.loads[code].case.accidental ? [] : [allowable(solved, code, beam, way)]),
   ]))

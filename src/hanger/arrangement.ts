@@ -1,0 +1,19 @@
+import type { Answers } from './fields'
+
+/** How pot and strands stand to each other: legs round one pot, a panel against a wall, pots under one another, several hangers on one stick. */
+export const ARRANGEMENTS = ['legs', 'panel', 'tiers', 'row'] as const
+export type Arrangement = (typeof ARRANGEMENTS)[number]
+
+type TopAnswers = Pick<Answers, 'make.arrangement' | 'make.top'>
+
+/**
+ * What the strands of one hanger hang from; a panel always from its stick.
+ * @example hangsFrom({ 'make.arrangement': 'panel', 'make.top': 'ring' }) // 'stick'
+ */
+export const hangsFrom = (answers: TopAnswers): Answers['make.top'] => (answers['make.arrangement'] === 'panel' ? 'stick' : answers['make.top'])
+
+/**
+ * Whether there is a stick at all: under the strands themselves, or over several hangers.
+ * @example hasStick({ 'make.arrangement': 'row', 'make.top': 'ring' }) // true
+ */
+export const hasStick = (answers: TopAnswers): boolean => hangsFrom(answers) === 'stick' || answers['make.arrangement'] === 'row'
