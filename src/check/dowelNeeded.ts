@@ -6,7 +6,6 @@ import { metres, STANDARD_GRAVITY } from '../quantity/si'
 import type { Finding } from './finding'
 import { stickRoutes } from './links/stick/stickRoutes'
 import type { CaseLoad, Solved } from './solved'
-import { stickBeam } from './stickBeam'
 
 /** The same hanger with a stick of another thickness, its weight counted, its jolts as before. */
 function withDowel(solved: Solved, diameter: number): Solved {
@@ -25,8 +24,7 @@ export function dowelNeeded(solved: Solved): Finding {
   const thicker = USUAL_DOWELS.map((dowel) => dowel.diameter.value).filter((d) => d > solved.hanger.answers['stick.diameter'] * (1 + 1e-9))
   const needed = thicker.find((diameter) => {
     const tried = withDowel(solved, diameter)
-    const beam = stickBeam(tried.hanger)
-    return beam.ok && stickRoutes(tried, beam).every((r) => r.utilisation !== null && r.utilisation <= HOLDS_LIMIT.table.value)
+    return stickRoutes(tried).every((r) => r.utilisation !== null && r.utilisation <= HOLDS_LIMIT.table.value)
   })
   return needed === undefined ? { code: 'STICK_NONE_THICK_ENOUGH', most: USUAL_DOWELS.at(-1)?.diameter.value ?? 0 } : { code: 'STICK_DIAMETER_NEEDED', diameter: needed }
 }

@@ -52,6 +52,11 @@ export type Finding =
   | { readonly code: 'CHAIN_UNWELDED' }
   | { readonly code: 'RING_ACROSS_GRAIN'; readonly asked: number; readonly bears: number }
   | { readonly code: 'STICK_TIPS' }
+  | { readonly code: 'ROW_TIPS' }
+  | { readonly code: 'ROW_LEANS'; readonly degrees: number; readonly runs: boolean }
+  | { readonly code: 'ROW_BEYOND_STICK'; readonly least: number }
+  | { readonly code: 'ROW_TESTED' }
+  | { readonly code: 'ROW_TOUCHES'; readonly least: number }
   | { readonly code: 'STICK_UNRATED'; readonly testMass: number }
   | { readonly code: 'STICK_DIAMETER_NEEDED'; readonly diameter: number }
   | { readonly code: 'STICK_NONE_THICK_ENOUGH'; readonly most: number }

@@ -27,12 +27,19 @@ export interface HangerGeometry {
 }
 
 /**
- * Length of what is above the legs: a ring, or a stick and the height of its top cord; nothing where they are bunched
+ * Length of what is above the legs: a ring, and a stick with the height of its top cord; nothing where they are bunched
  * on the hook or their stick rests on two; null where the top cord does not reach.
  */
 export function topLength(answers: Answers): number | null {
-  if (hangsFrom(answers) === 'ring') return answers['ring.inside'] + 2 * answers['ring.wire']
-  if (hangsFrom(answers) === 'bunched' || answers['stick.held'] === 'twoHooks') return 0
+  const ring = hangsFrom(answers) === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0
+  if (!hasStick(answers)) return ring
+  const stick = stickLength(answers)
+  return stick === null ? null : ring + stick
+}
+
+/** The same of a stick alone, under which its legs or the rings of a row hang. */
+function stickLength(answers: Answers): number | null {
+  if (answers['stick.held'] === 'twoHooks') return 0
   const cord = vCord({ cord: metres(answers['stick.topCord']), span: metres(answers['stick.span']), weight: newtons(1) })
   return cord.ok ? cord.height + answers['stick.diameter'] / 2 : null
 }
@@ -45,7 +52,7 @@ export function topLength(answers: Answers): number | null {
 export function hangerGeometry(answers: Answers): HangerGeometry {
   const knot = answers['gathering.wraps'] * (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value)
   const top = topLength(answers)
-  const ring = hangsFrom(answers) === 'ring' ? top ?? 0 : 0
+  const ring = hangsFrom(answers) === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0
   const legLength = answers['make.legLength']
   const strand = legLength !== null
     ? legLength + answers['cradle.first']

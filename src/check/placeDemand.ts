@@ -25,7 +25,7 @@ export function placeDemand(solved: Solved, code: CaseCode): PlaceDemandOutcome 
 }
 
 function underCeiling(solved: Solved, code: CaseCode, { load, symbol, terms }: PlaceLoad): PlaceDemand {
-  const share = hookShare(solved.hanger)
+  const share = hookShare(solved, code).own
   const { side: whole, sideShare, sideSource } = solved.loads[code]
   const side = whole * share
   return {
@@ -34,8 +34,9 @@ function underCeiling(solved: Solved, code: CaseCode, { load, symbol, terms }: P
       ...terms,
       worked('pullOut', 'E_N', load, 'N', symbol, 'all of it hangs straight down'),
       ...(side > 0 ? [
+        ...(share === 1 ? [] : [entering('hookShare', 'k_o', share, '1', 'computed', 'the larger part of this hanger’s own weight on one hook, by lever')]),
         entering('sidePull', 's', sideShare, '1', 'computed', sideSource),
-        worked('along', 'E_V', side, 'N', share === 1 ? 'W / phi * s' : 'W / phi * k_h * s', 'balance along the ceiling'),
+        worked('along', 'E_V', side, 'N', share === 1 ? 'W / phi * s' : 'W / phi * k_o * s', 'balance along the ceiling'),
       ] : []),
     ],
   }

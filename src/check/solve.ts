@@ -4,7 +4,7 @@ import { CENTRE_MARGIN, SOFT_LEGS } from '../catalogue/seat'
 import type { Answers } from '../hanger/fields'
 import type { Hanger } from '../hanger/hanger'
 import { hangerMass } from '../load/hangerMass'
-import { BUMP_FACTOR, BUMP_SIDE_PULL, CASES, CASES_ALWAYS, loadCases, SET_DOWN_FACTOR, type CaseCode, type LoadCase } from '../load/loadCases'
+import { BUMP_FACTOR, BUMP_SIDE_PULL, CASES, loadCases, SET_DOWN_FACTOR, wholeCases, type CaseCode, type LoadCase } from '../load/loadCases'
 import { pottedMass } from '../load/pottedMass'
 import type { State } from '../load/states'
 import { metres, newtons, STANDARD_GRAVITY } from '../quantity/si'
@@ -61,7 +61,7 @@ export function solve(hanger: Hanger): Solved {
     legPartedSudden: rest('legPartedSudden'),
   }
   const plan = planOf(answers, geometry)
-  const whole: readonly CaseCode[] = CASES_ALWAYS
+  const whole = wholeCases(answers)
   if (plan === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, slings: null, pinnedMargin: null }
   const battery = (code: CaseCode): BatteryInput => ({
     plan,

@@ -1,22 +1,26 @@
-import { COUNTED_LEGS } from '../catalogue/legs'
 import { hasStick } from '../hanger/arrangement'
-import type { Answers } from '../hanger/fields'
-import type { Hanger } from '../hanger/hanger'
+import type { CaseCode } from '../load/loadCases'
 import { metres, newtons } from '../quantity/si'
 import { solveBeam, type Beam } from '../statics/beam'
 import { largestSag } from '../statics/deflection'
 import { vCord } from '../statics/vCord'
 import type { Finding } from './finding'
+import { rowOf } from './row'
+import type { Solved } from './solved'
+import { stickLoads, type StickLoading } from './stickLoads'
 
-/** What each newton of the weight does to the stick, the worst of all ways the legs may share it. */
+/** What each newton of the hanger's weight does to the stick, with what hangs beside it, the worst of all ways it may hang. */
 export interface StickBeam {
   readonly ok: true
+  /** All that hangs on the stick over the hanger's weight: 1 where it hangs alone. */
+  readonly carried: number
   /** Largest bending moment, m (N m for each N). */
   readonly moment: number
   /** Largest shear, of the weight. */
   readonly shear: number
-  /** Largest part that one support bears. */
+  /** Largest part that one support bears: of all, and of this hanger's own. */
   readonly support: number
+  readonly ownSupport: number
   /** How far the middle of the loads may lie from the middle of the stick, m. */
   readonly offset: number
   /** Thrust along the stick, of the weight; 0 on two hooks. */
@@ -25,6 +29,8 @@ export interface StickBeam {
   readonly height: number
   /** Largest sag times E I, for each newton, m3. */
   readonly sag: number
+  /** The loading that bends it most, with the beam solved for one newton of the weight. */
+  readonly worst: { readonly loading: StickLoading; readonly beam: Beam }
 }
 
 /** The stick cannot hang so; `fails` where the measures that say it were all given. */
@@ -34,54 +40,69 @@ export interface NoStickBeam {
   readonly fails: boolean
 }
 
-/** Where the legs hang, m from the stick's end: evenly over the row in its middle. */
-function hangingPlaces(answers: Answers): readonly number[] {
-  const legs = answers['make.legs']
-  const [length, bunch] = [answers['stick.length'], answers['stick.bunch']]
-  return Array.from({ length: legs }, (_, i) => length / 2 + bunch * (i / (legs - 1) - 0.5))
-}
-
 /**
- * The stick under its legs: each takes W / m, and every one in turn as much as a counted leg, W / min(m, 3), the
- * others the rest alike; held where the cord is tied or on two hooks. The top cord thrusts along it by
- * (s + 2 e) / (4 h) of the weight. No answer where the cord is too short (TOP_CORD_TOO_SHORT), or where the legs
- * reach so far out that it tips (STICK_TIPS).
+ * The stick under all that hangs on it, held where the cord is tied or on two hooks. The top cord thrusts along it by
+ * (s + 2 e) / (4 h) of the load. No answer where the cord is too short (TOP_CORD_TOO_SHORT), or where what hangs
+ * reaches so far out that it tips (STICK_TIPS, ROW_TIPS where that is once one of a row is taken down), or beyond its ends (ROW_BEYOND_STICK).
  */
-export function stickBeam({ answers, given }: Hanger): StickBeam | NoStickBeam {
+export function stickBeam(solved: Solved, code: CaseCode): StickBeam | NoStickBeam {
+  const { answers, given } = solved.hanger
   const [length, span] = [answers['stick.length'], answers['stick.span']]
   const onCord = answers['stick.held'] === 'topCord'
   const cord = vCord({ cord: answers['stick.topCord'], span, weight: newtons(1) })
   if (onCord && !cord.ok) return { ok: false, finding: { code: 'TOP_CORD_TOO_SHORT', cord: answers['stick.topCord'], least: cord.least }, fails: given.has('stick.topCord') && given.has('stick.span') }
-  const places = hangingPlaces(answers)
-  const most = 1 / Math.min(places.length, COUNTED_LEGS.value)
+  const supports = [metres((length - span) / 2), metres((length + span) / 2)] as const
+  const loadings = stickLoads(solved, code)
+  const row = rowOf(solved, code)
+  const wide = row === null ? 0 : 2 * Math.max(...row.places)
+  if (wide > length) return { ok: false, finding: { code: 'ROW_BEYOND_STICK', least: wide }, fails: given.has('stick.length') && given.has('row.spacing') }
   const beams: Beam[] = []
-  const offsets: number[] = []
-  for (const heavy of places.keys()) {
-    const loads = places.map((at, i) => ({ at: metres(Math.min(length, Math.max(0, at))), force: newtons(i === heavy ? most : (1 - most) / (places.length - 1)) }))
-    const beam = solveBeam({ length, supports: [metres((length - span) / 2), metres((length + span) / 2)], loads, heldDown: false })
-    if (!beam.ok) return { ok: false, finding: { code: 'STICK_TIPS' }, fails: given.has('stick.span') && given.has('stick.bunch') }
+  for (const { loads } of loadings) {
+    const onStick = loads.map(({ at, share }) => ({ at: metres(Math.min(length, Math.max(0, length / 2 + at))), force: newtons(share) }))
+    const beam = solveBeam({ length, supports, loads: onStick, heldDown: false })
+    if (!beam.ok) return { ok: false, finding: { code: code === 'neighbourDown' ? 'ROW_TIPS' : 'STICK_TIPS' }, fails: given.has('stick.span') && (given.has('stick.bunch') || given.has('row.spacing')) }
     beams.push(beam)
-    offsets.push(Math.abs(loads.reduce((sum, { at, force }) => sum + force * (at - length / 2), 0)))
   }
   const worst = (of: (beam: Beam) => number): number => Math.max(...beams.map(of))
-  const offset = Math.max(...offsets)
+  const bent = (beam: Beam): number => Math.max(beam.sagging.moment, 0 - beam.hogging.moment)
+  const total = ({ loads }: StickLoading): number => loads.reduce((sum, { share }) => sum + share, 0)
+  const offset = Math.max(...loadings.map((loading) => Math.abs(loading.loads.reduce((sum, { at, share }) => sum + share * at, 0)) / total(loading)))
+  const carried = Math.max(...loadings.map(total))
   const height = onCord && cord.ok ? cord.height : 0
+  const most = beams.reduce((best, beam, i) => (bent(beam) > bent(beams[best] ?? beam) ? i : best), 0)
   return {
-    ok: true, offset, height,
-    moment: worst((beam) => Math.max(beam.sagging.moment, -beam.hogging.moment)),
+    ok: true, offset, height, carried,
+    moment: worst(bent),
     shear: worst((beam) => Math.abs(beam.shear.force)),
     support: worst((beam) => Math.max(...beam.reactions)),
-    thrust: height > 0 ? (span + 2 * offset) / (4 * height) : 0,
+    ownSupport: Math.max(...loadings.map((loading) => largerPart(loading, span))),
+    thrust: height > 0 ? (carried * (span + 2 * offset)) / (4 * height) : 0,
     sag: worst((beam) => Math.abs(largestSag(beam, 1).sag)),
+    worst: { loading: loadings[most] as StickLoading, beam: beams[most] as Beam },
   }
 }
 
-/**
- * What one hook bears of the weight: all of it, or of a stick on two hooks the larger part.
- * All of it too where the stick cannot hang so.
- */
-export function hookShare(hanger: Hanger): number {
-  if (!hasStick(hanger.answers) || hanger.answers['stick.held'] !== 'twoHooks') return 1
-  const beam = stickBeam(hanger)
-  return beam.ok ? beam.support : 1
+/** The larger part of this hanger's own weight on one of two supports, by lever. */
+function largerPart({ own, loads }: StickLoading, span: number): number {
+  const mine = loads.slice(0, own)
+  const sum = mine.reduce((total, { share }) => total + share, 0)
+  const lever = mine.reduce((total, { at, share }) => total + share * at, 0)
+  return sum / 2 + Math.abs(lever) / span
+}
+
+/** What of the hanger's weight one hook bears. */
+export interface HookShare {
+  /** All that hangs on it over the weight: 1 of one hanger on one hook, the larger part of a stick on two; with all of a row. */
+  readonly all: number
+  /** The hanger's own part, which a jolt or a side pull meets. */
+  readonly own: number
+}
+
+/** The share of one hook in a case; all of the weight where there is no stick, or where it cannot hang so. */
+export function hookShare(solved: Solved, code: CaseCode): HookShare {
+  const { answers } = solved.hanger
+  if (!hasStick(answers)) return { all: rowOf(solved, code)?.carried ?? 1, own: 1 }
+  const beam = stickBeam(solved, code)
+  if (!beam.ok) return { all: 1, own: 1 }
+  return answers['stick.held'] === 'topCord' ? { all: beam.carried, own: 1 } : { all: beam.support, own: Math.min(1, beam.ownSupport) }
 }

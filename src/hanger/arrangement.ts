@@ -5,6 +5,7 @@ export const ARRANGEMENTS = ['legs', 'panel', 'tiers', 'row'] as const
 export type Arrangement = (typeof ARRANGEMENTS)[number]
 
 type TopAnswers = Pick<Answers, 'make.arrangement' | 'make.top'>
+type StickAnswers = TopAnswers & Pick<Answers, 'place.support'>
 
 /**
  * What the strands of one hanger hang from; a panel always from its stick.
@@ -13,7 +14,8 @@ type TopAnswers = Pick<Answers, 'make.arrangement' | 'make.top'>
 export const hangsFrom = (answers: TopAnswers): Answers['make.top'] => (answers['make.arrangement'] === 'panel' ? 'stick' : answers['make.top'])
 
 /**
- * Whether there is a stick at all: under the strands themselves, or over several hangers.
- * @example hasStick({ 'make.arrangement': 'row', 'make.top': 'ring' }) // true
+ * Whether there is a stick at all: under the strands themselves, or over several hangers unless each goes round the beam or rail itself.
+ * @example hasStick({ 'make.arrangement': 'row', 'make.top': 'ring', 'place.support': 'ceilingHook' }) // true
  */
-export const hasStick = (answers: TopAnswers): boolean => hangsFrom(answers) === 'stick' || answers['make.arrangement'] === 'row'
+export const hasStick = (answers: StickAnswers): boolean =>
+  hangsFrom(answers) === 'stick' || (answers['make.arrangement'] === 'row' && answers['place.support'] !== 'overBeam')

@@ -13,6 +13,7 @@ const wireRing: Rule = (a) => onRing(a) && a['ring.rated'] === null
 const inTimber: Rule = (a) => a['place.support'] !== 'overBeam' && a['place.substrate'] === 'timber' && a['fixing.rated'] === null
 const onStick: Rule = hasStick
 const onBracket: Rule = (a) => a['place.support'] === 'bracket' || a['place.support'] === 'swingArm'
+const inRow: Rule = (a) => a['make.arrangement'] === 'row'
 const hasHook: Rule = (a) => a['place.support'] === 'ceilingHook' || a['place.support'] === 'wallHook'
 const onTopCord: Rule = (a) => onStick(a) && a['stick.held'] === 'topCord'
 /** A bought stick of a wood that a table knows. */
@@ -83,7 +84,7 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'stick.span': onStick,
   'stick.topCord': onTopCord,
   'stick.topStrands': onTopCord,
-  'stick.bunch': onStick,
+  'stick.bunch': (a) => onStick(a) && !inRow(a),
   'connector.rated': connected,
   'connector.metal': unratedConnector,
   'connector.wire': unratedConnector,
@@ -117,6 +118,9 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'bracket.metal': unratedBracket,
   'bracket.thick': unratedBracket,
   'bracket.high': unratedBracket,
+  'row.count': inRow,
+  'row.spacing': inRow,
+  'row.others': inRow,
   'reserve.reason': (a) => a['reserve.own'] !== null,
 }
 

@@ -13,6 +13,17 @@ export const CASES_AT_REST = ['dry', 'watered', 'flooded'] as const satisfies re
 /** The cases of every whole hanger, nothing parted. */
 export const CASES_ALWAYS = [...CASES_AT_REST, 'bump', 'setDown', 'drop'] as const satisfies readonly CaseCode[]
 
+/** Which hangers a further case concerns. */
+const FURTHER: Readonly<Partial<Record<CaseCode, (answers: Answers) => boolean>>> = {
+  neighbourDown: (a) => a['make.arrangement'] === 'row',
+}
+/**
+ * The cases that concern a hanger whole, nothing of it parted, in the order of CASES.
+ * @example wholeCases({ 'make.arrangement': 'row' }).includes('neighbourDown') // true
+ */
+export const wholeCases = (answers: Answers): readonly CaseCode[] =>
+  CASES.filter((code) => (CASES_ALWAYS as readonly CaseCode[]).includes(code) || FURTHER[code]?.(answers) === true)
+
 
 /**
  * Greatest tension of a pendulum let go from an angle a, over its weight: 3 - 2 cos a (energy).

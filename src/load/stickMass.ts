@@ -3,7 +3,7 @@ import { hasStick } from '../hanger/arrangement'
 import type { Answers } from '../hanger/fields'
 import { addMass, NO_MASS, scaleMass, timesRange, type MassRange, type State } from './states'
 
-type StickAnswers = Pick<Answers, 'make.arrangement' | 'make.top' | 'stick.diameter' | 'stick.length' | 'stick.state' | 'place.exposure'>
+type StickAnswers = Pick<Answers, 'make.arrangement' | 'make.top' | 'place.support' | 'stick.diameter' | 'stick.length' | 'stick.state' | 'place.exposure'>
 
 /** Mass of the stick the legs hang from, kg, as solid wood, full of water where it is green or rain has soaked it; none without a stick. */
 export function stickMass(answers: StickAnswers, state: State): MassRange {

@@ -84,6 +84,13 @@ const FINDING_WORDS: Words = {
   CHAIN_UNWELDED: () => 'Chain of links that are only bent round is for places where its failure can hurt nobody.',
   RING_ACROSS_GRAIN: ({ asked, bears }) => `Cut from a board, this ring would be pulled across its grain with ${numberText(asked / bears)} times what a weak softwood bears there. A bent, laminated or plywood ring may bear more.`,
   STICK_TIPS: () => 'The legs reach so far beyond the supports that the stick tips. Tie the top cord, or set the hooks, further out.',
+  ROW_TIPS: () => 'With one of the row taken down the stick tips off its supports. Set the hooks further out, or take down the outer ones first and alike on both sides.',
+  ROW_LEANS: ({ degrees: angle, runs }) => (runs
+    ? 'With one of the row taken down the cord runs over the hook and the stick tips until the rest hang from its end. Hang the stick on two hooks, or tie its cord to the hook.'
+    : `With one of the row taken down the stick leans by ${degrees(angle)}; the cord’s grip on the hook holds it there.`),
+  ROW_BEYOND_STICK: ({ least }) => `The row is wider than the stick: it needs a stick of at least ${lengthText(least)}, or the hangers closer together.`,
+  ROW_TESTED: () => 'A test hang counts for the stick only if every hanger of the row held that mass at once.',
+  ROW_TOUCHES: ({ least }) => `The pots of the row touch one another: hang them at least ${lengthText(least)} apart.`,
   STICK_UNRATED: ({ testMass }) => `How strong a natural stick is no table says; what is shown is a judged share of what weak wood bears. Hang ${massLeastText(testMass)} on it for 24 h, and stop at any crack or soft place; or use a dowel of a known wood.`,
   STICK_DIAMETER_NEEDED: ({ diameter }) => `A dowel of the same wood ${lengthText(diameter)} thick would hold.`,
   STICK_NONE_THICK_ENOUGH: ({ most }) => `No usual dowel of this wood up to ${lengthText(most)} would hold: use a stronger wood, or move the supports closer to the legs.`,

@@ -66,6 +66,7 @@ export const TERM_NAMES: Readonly<Record<TermCode, string>> = {
   lever: 'lever from the ceiling to the bowl',
   sidePull: 'side pull over the weight',
   hookShare: 'part of the weight on one hook',
+  rowShare: 'the whole row over one hanger',
   ringBar: 'thickness of the wooden ring',
   ringBending: 'bending stress under the load',
   ringSplitting: 'stress that splits it at the side',

@@ -37,7 +37,7 @@ function hookInCases(solved: Solved): readonly LinkResult[] {
   const refused = answers['hook.kind'] === 'open' && peopleBeneath(answers['place.beneath'])
   const findings: readonly Finding[] = refused ? [{ code: 'HOOK_OPEN_OVER_PEOPLE' }] : []
   // A test hang of the hanger alone says nothing of a hook that others hang from too.
-  const tested = answers['hook.metal'] === 'unknown' && answers['rail.others'] === null && testHangFaults(solved, false)?.length === 0
+  const tested = answers['hook.metal'] === 'unknown' && answers['rail.others'] === null && answers['make.arrangement'] !== 'row' && testHangFaults(solved, false)?.length === 0
   return solved.wholeCases.flatMap((code) => {
     const { load, terms: loadTerms } = hookLoad(solved, code)
     const base = { link: 'hook', side: 'place', case: code, demand: { value: load, unit: 'N' }, overallFactor: null, atLeast: refused ? 'fails' : 'holds', findings } as const

@@ -14,7 +14,7 @@ import { byTestHang, liftFindings, testHangFaults, testMassFor } from '../testHa
 import { allowableReserve, reserveTerms } from '../timeFactors'
 import { isWorse } from '../verdict'
 import { temperAssumed } from './assumedPart'
-import { stickRoutes } from './stick/stickRoutes'
+import { stickRoutes, withoutBeam } from './stick/stickRoutes'
 import { bendingCapacity } from './stick/stickSums'
 import { weightTerms } from './weightTerms'
 
@@ -28,27 +28,22 @@ import { weightTerms } from './weightTerms'
 export function stickLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   if (!hasStick(answers)) return []
-  const beam = stickBeam(solved.hanger)
-  if (!beam.ok) return solved.wholeCases.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known'))
+  const beam = stickBeam(solved, 'watered')
+  if (!beam.ok) return solved.wholeCases.map((code) => withoutBeam(solved, code, beam))
   const findings = notes(solved, beam)
   const natural = answers['stick.wood'] === 'natural'
-  const reckoned = natural ? solved.wholeCases.map((code) => judged(solved, code, beam)) : temperAssumed(solved, deciding(solved), sayDowel(solved, stickRoutes(solved, beam)))
+  const reckoned = natural ? solved.wholeCases.map((code) => judged(solved, code)) : temperAssumed(solved, deciding(solved), sayDowel(solved, stickRoutes(solved)))
   return withTestHang(solved, reckoned).map((result): LinkResult => (result.case === 'watered' ? { ...result, findings: [...result.findings, ...findings] } : result))
 }
 
 /** The measures that decide; where the supports were measured the ends do not matter. */
 const deciding = ({ hanger: { given } }: Solved): readonly FieldPath[] => (given.has('stick.span') ? ['stick.diameter'] : ['stick.diameter', 'stick.length'])
 
-function without(solved: Solved, code: CaseCode, finding: Finding, atLeast: 'fails' | 'not enough known'): LinkResult {
-  return assessLink({
-    link: 'stick', part: 'whole', side: 'hanger', case: code, demand: { value: solved.loads[code].weight, unit: 'N' }, capacity: null, factors: [],
-    grade: 'table', overallFactor: null, atLeast, findings: [finding], terms: weightTerms(solved, code),
-  })
-}
-
 /** A natural stick: a judged share of what weak wood bears, never more than a hint. */
-function judged(solved: Solved, code: CaseCode, beam: StickBeam): LinkResult {
+function judged(solved: Solved, code: CaseCode): LinkResult {
   const { answers } = solved.hanger
+  const beam = stickBeam(solved, code)
+  if (!beam.ok) return withoutBeam(solved, code, beam)
   const sum = bendingCapacity(answers, beam, {
     stress: UNKNOWN_WOOD.value / NATURAL_STICK_DIVISOR.high, formula: 'f_m / q',
     source: NATURAL_STICK_DIVISOR.source,
@@ -71,9 +66,10 @@ function judged(solved: Solved, code: CaseCode, beam: StickBeam): LinkResult {
 function withTestHang(solved: Solved, reckoned: readonly LinkResult[]): readonly LinkResult[] {
   const wood = solved.hanger.answers['stick.wood']
   if ((wood !== 'natural' && wood !== 'bamboo' && wood !== 'unknown') || testHangFaults(solved, false)?.length !== 0) return reckoned
+  const inRow = solved.hanger.answers['make.arrangement'] === 'row'
   return solved.wholeCases.flatMap((code) => {
     const known = reckoned.filter((r) => r.case === code)
-    const held = assessLink({ ...byTestHang(solved, code), link: 'stick', part: 'testHang', side: 'hanger', case: code, grade: 'tested', overallFactor: null, atLeast: 'holds', findings: liftFindings(solved, false) })
+    const held = assessLink({ ...byTestHang(solved, code), link: 'stick', part: 'testHang', side: 'hanger', case: code, grade: 'tested', overallFactor: null, atLeast: 'holds', findings: [...liftFindings(solved, false), ...(inRow ? [{ code: 'ROW_TESTED' } as const] : [])] })
     return held.utilisation !== null && held.utilisation <= 1 && known.some((k) => isWorse(k.verdict, held.verdict)) ? [held] : known
   })
 }
@@ -94,6 +90,14 @@ function notes(solved: Solved, beam: StickBeam): readonly Finding[] {
   if (wood !== 'natural' && wood !== 'bamboo' && answers['stick.state'] === 'dry' && answers['place.exposure'] === 'outdoors') findings.push({ code: 'STICK_WET_OUTDOORS' })
   const sag = (beam.sag * solved.loads.watered.weight) / (stickWood(answers).stiffness.value * CREEP.high * stickSection(answers).inertia)
   if (sag > SAG_TOLD.value * answers['stick.span']) findings.push({ code: 'STICK_SAGS', sag, lasting: sag * CREEP.high })
-  if (answers['stick.bunch'] > 0) findings.push({ code: 'STICK_ONE_POINT', bunch: answers['stick.bunch'] })
+  findings.push(...rowFindings(solved))
+  if (answers['stick.bunch'] > 0 && answers['make.arrangement'] !== 'row') findings.push({ code: 'STICK_ONE_POINT', bunch: answers['stick.bunch'] })
   return findings
+}
+
+/** Whether the pots of a row have room beside one another. */
+function rowFindings({ hanger: { answers } }: Solved): readonly Finding[] {
+  if (answers['make.arrangement'] !== 'row') return []
+  const widest = Math.max(answers['pot.rim'], answers['pot.shape'] === 'bellied' ? answers['pot.belly'] : 0)
+  return widest > answers['row.spacing'] ? [{ code: 'ROW_TOUCHES', least: widest }] : []
 }

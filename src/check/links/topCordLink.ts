@@ -30,10 +30,12 @@ import { weightTerms } from './weightTerms'
 export function topCordLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   if (!hasStick(answers) || answers['stick.held'] !== 'topCord') return []
-  const beam = stickBeam(solved.hanger)
-  if (!beam.ok) return beam.finding.code === 'TOP_CORD_TOO_SHORT' ? solved.wholeCases.map((code) => without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known')) : []
-  const whole = saySettlingTests(solved, solved.wholeCases.map((code) => inOneCase(solved, code, beam, answers['stick.topStrands'])))
-  return temperAssumed(solved, ['stick.topCord', 'stick.topStrands'], [...whole, ...strandParted(solved, beam)])
+  const whole = saySettlingTests(solved, solved.wholeCases.flatMap((code) => {
+    const beam = stickBeam(solved, code)
+    if (beam.ok) return [inOneCase(solved, code, beam, answers['stick.topStrands'])]
+    return beam.finding.code === 'TOP_CORD_TOO_SHORT' ? [without(solved, code, beam.finding, beam.fails ? 'fails' : 'not enough known')] : []
+  }))
+  return temperAssumed(solved, ['stick.topCord', 'stick.topStrands'], [...whole, ...strandParted(solved)])
 }
 
 function without(solved: Solved, code: CaseCode, finding: Finding, atLeast: Verdict): LinkResult {
@@ -55,6 +57,8 @@ function inOneCase(solved: Solved, code: CaseCode, beam: StickBeam, strands: num
   const section = weakest(solved, strands, cord)
   const time = cordFactors(answers, loadCase, false)
   const tension = tensionOf(solved, beam, weight)
+  const watered = stickBeam(solved, 'watered')
+  const leans = code === 'neighbourDown' ? rowLeans(solved, beam) : null
   const slope = slopeOf(solved, beam)
   const said = weatherFindings(answers)
   const plain = solved.cord.wrap.dry.capacity
@@ -64,21 +68,21 @@ function inOneCase(solved: Solved, code: CaseCode, beam: StickBeam, strands: num
     capacity: cord.capacity,
     factors: [{ code: 'effectiveStrands', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }, ...stillApplying(cord, time.factors)],
     grade: cord.grade,
-    overallFactor: plain === null || code === 'strandParted' ? null : (strands * plain.value) / tensionOf(solved, beam, solved.loads.watered.weight),
-    atLeast: said.reduce((worst, s) => worse(worst, s.atLeast), slope.atLeast),
-    findings: [...cord.findings, ...slope.findings, ...said.map((s) => s.finding), ...(code === 'watered' ? [offsetHeld(solved, beam)] : [])],
+    overallFactor: plain === null || !watered.ok || code === 'strandParted' ? null : (strands * plain.value) / tensionOf(solved, watered, solved.loads.watered.weight),
+    atLeast: said.reduce((worst, s) => worse(worst, s.atLeast), worse(slope.atLeast, leans?.atLeast ?? 'holds')),
+    findings: [...cord.findings, ...slope.findings, ...said.map((s) => s.finding), ...(code === 'watered' ? [offsetHeld(solved, beam)] : []), ...(leans === null ? [] : [leans.finding])],
     terms: [...demandTerms(solved, code, beam, tension), ...cord.terms, ...strandTerms(section), ...time.terms],
   })
 }
 
 /** Pull in the fuller half: W Lc / (4 h), and as much more as the load is off the middle by lever. */
 const tensionOf = ({ hanger: { answers } }: Solved, beam: StickBeam, weight: number): number =>
-  ((weight * answers['stick.topCord']) / (4 * beam.height)) * (1 + (2 * beam.offset) / answers['stick.span'])
+  ((weight * beam.carried * answers['stick.topCord']) / (4 * beam.height)) * (1 + (2 * beam.offset) / answers['stick.span'])
 
 const demandTerms = (solved: Solved, code: CaseCode, beam: StickBeam, tension: number): readonly Term[] => [
   ...weightTerms(solved, code).filter((t) => t.code !== 'demand'),
   ...thrustTerms(solved.hanger.answers, beam).filter((t) => t.code !== 'thrustShare'),
-  worked('demand', 'E', tension, 'N', 'W * L_c / (4 * h_c) * (1 + 2 * e_s / s_s)', 'equilibrium of the V, the fuller half'),
+  worked('demand', 'E', tension, 'N', `W * ${beam.carried === 1 ? '' : 'k_n * '}L_c / (4 * h_c) * (1 + 2 * e_s / s_s)`, 'equilibrium of the V, the fuller half'),
 ]
 
 const strandTerms = (section: Section): readonly Term[] => [
@@ -96,16 +100,27 @@ function slopeOf({ hanger: { answers } }: Solved, beam: StickBeam): { readonly f
 }
 
 /** How far off the middle the load may hang before the cord runs over the hook, by the lowest friction of cord on steel. */
-function offsetHeld({ hanger: { answers } }: Solved, beam: StickBeam): Finding {
+const offsetHeld = (solved: Solved, beam: StickBeam): Finding => ({ code: 'TOP_CORD_OFFSET', most: mostOffset(solved, beam) })
+
+function mostOffset({ hanger: { answers } }: Solved, beam: StickBeam): number {
   const span = answers['stick.span']
   const angle = radians(Math.atan2(2 * beam.height, span))
-  return { code: 'TOP_CORD_OFFSET', most: noSlipLoadOffset({ height: metres(beam.height), angle }, metres(span), metres(0), FRICTION_PAIRS.oiledCottonOnSteel.sliding.low) }
+  return noSlipLoadOffset({ height: metres(beam.height), angle }, metres(span), metres(0), FRICTION_PAIRS.oiledCottonOnSteel.sliding.low)
+}
+
+/** One of a row taken down: the stick leans until its load is under the hook, or the cord runs over it. */
+function rowLeans(solved: Solved, beam: StickBeam): { readonly finding: Finding; readonly atLeast: Verdict } {
+  const { given } = solved.hanger
+  const runs = beam.offset > mostOffset(solved, beam)
+  const said = given.has('row.count') && given.has('row.spacing') && given.has('stick.span') && given.has('stick.topCord')
+  return { finding: { code: 'ROW_LEANS', degrees: (Math.atan2(beam.offset, beam.height) * 180) / Math.PI, runs }, atLeast: !runs ? 'just holds' : said ? 'fails' : 'not enough known' }
 }
 
 /** Over people one strand of the top cord must not let it fall, for nothing else holds the stick. */
-function strandParted(solved: Solved, beam: StickBeam): readonly LinkResult[] {
+function strandParted(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
-  if (!peopleBeneath(answers['place.beneath'])) return []
+  const beam = stickBeam(solved, 'strandParted')
+  if (!beam.ok || !peopleBeneath(answers['place.beneath'])) return []
   const left = answers['stick.topStrands'] - 1
   if (left === 0) return [without(solved, 'strandParted', { code: 'TOP_CORD_PARTS', strands: 1 }, 'fails')]
   const result = inOneCase(solved, 'strandParted', beam, left)

@@ -4,7 +4,7 @@ import { TIMBER_DURATION } from '../../../catalogue/timber'
 import type { CaseCode } from '../../../load/loadCases'
 import { assessLink, factor, reserve, type Evidence, type LinkResult } from '../../linkResult'
 import type { Solved } from '../../solved'
-import type { StickBeam } from '../../stickBeam'
+import { stickBeam, type NoStickBeam, type StickBeam } from '../../stickBeam'
 import { stickWood } from '../../stickWood'
 import { entering, fromCatalogue, worked } from '../../term'
 import { allowableReserve, reserveTerms, strengthReserve } from '../../timeFactors'
@@ -21,11 +21,22 @@ type Way = 'bending' | 'shear'
  * reserve; the allowable one a permissible stress for ten years (ASTM D245) with the load duration of its table
  * and the reserve on safe values. An accident goes by the ultimate route alone.
  */
-export const stickRoutes = (solved: Solved, beam: StickBeam): readonly LinkResult[] =>
-  solved.wholeCases.flatMap((code) => (['bending', 'shear'] as const).flatMap((way) => [
+export const stickRoutes = (solved: Solved): readonly LinkResult[] => solved.wholeCases.flatMap((code): readonly LinkResult[] => {
+  const beam = stickBeam(solved, code)
+  if (!beam.ok) return [withoutBeam(solved, code, beam)]
+  return (['bending', 'shear'] as const).flatMap((way) => [
     ultimate(solved, code, beam, way),
     ...(solved.loads[code].case.accidental ? [] : [allowable(solved, code, beam, way)]),
-  ]))
+  ])
+})
+
+/** The stick cannot hang so. */
+export function withoutBeam(solved: Solved, code: CaseCode, { finding, fails }: NoStickBeam): LinkResult {
+  return assessLink({
+    link: 'stick', part: 'whole', side: 'hanger', case: code, demand: { value: solved.loads[code].weight, unit: 'N' }, capacity: null, factors: [],
+    grade: 'table', overallFactor: null, atLeast: fails ? 'fails' : 'not enough known', findings: [finding], terms: weightTerms(solved, code),
+  })
+}
 
 const scatterOf = (way: Way): Value => {
   const variation = WOOD_SCATTER[way === 'bending' ? 'rupture' : 'shear']

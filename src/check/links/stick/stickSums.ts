@@ -43,6 +43,10 @@ function sectionTerms(answers: Answers): readonly Term[] {
   ]
 }
 
+/** All that hangs on the stick, where more does than this hanger. */
+const carriedTerms = ({ carried }: StickBeam): readonly Term[] =>
+  (carried === 1 ? [] : [entering('rowShare', 'k_n', carried, '1', 'computed', 'all that hangs on the stick over this hanger’s weight')])
+
 /** How the top cord thrusts along the stick, with the symbol k_H; none on two hooks. */
 export function thrustTerms(answers: Answers, beam: StickBeam): readonly Term[] {
   if (beam.thrust === 0) return []
@@ -50,8 +54,9 @@ export function thrustTerms(answers: Answers, beam: StickBeam): readonly Term[] 
     entering('stickSpan', 's_s', answers['stick.span'], 'm', 'your own', 'between the places where the top cord is tied'),
     entering('topCordLength', 'L_c', answers['stick.topCord'], 'm', 'your own', 'top cord from one end of the stick over the hook to the other'),
     worked('hookHeight', 'h_c', beam.height, 'm', 'sqrt(L_c^2 - s_s^2) / 2', 'height of the hook above the stick'),
-    entering('loadOffset', 'e_s', beam.offset, 'm', 'computed', 'how far unequal legs shift the load from the middle'),
-    worked('thrustShare', 'k_H', beam.thrust, '1', '(s_s + 2 * e_s) / (4 * h_c)', 'thrust along the stick over the weight: equilibrium of the V'),
+    entering('loadOffset', 'e_s', beam.offset, 'm', 'computed', beam.carried === 1 ? 'how far unequal legs shift the load from the middle' : 'how far the middle of the row’s load lies from the middle of the stick'),
+    ...carriedTerms(beam),
+    worked('thrustShare', 'k_H', beam.thrust, '1', `${beam.carried === 1 ? '' : 'k_n * '}(s_s + 2 * e_s) / (4 * h_c)`, 'thrust along the stick over the weight: equilibrium of the V'),
   ]
 }
 
@@ -65,7 +70,7 @@ export function bendingCapacity(answers: Answers, beam: StickBeam, { stress, for
     ...terms,
     worked('bendingStress', 'f_b', stress, 'Pa', formula, source),
     ...sectionTerms(answers),
-    entering('momentShare', 'k_M', beam.moment, 'm', 'computed', 'largest bending over the weight: lark’s heads in a row, any one leg bearing as much as a counted leg'),
+    entering('momentShare', 'k_M', beam.moment, 'm', 'computed', beam.carried === 1 ? 'largest bending over the weight: lark’s heads in a row, any one leg bearing as much as a counted leg' : 'largest bending over the weight, of the whole row, this hanger in any place of it'),
   ]
   if (beam.thrust === 0) return { capacity, terms: [...lines, worked('capacity', 'R', capacity, 'N', 'f_b * Z / k_M', 'bending of a straight stick')] }
   return {

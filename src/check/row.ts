@@ -1,0 +1,33 @@
+import type { CaseCode } from '../load/loadCases'
+import { stickMass } from '../load/stickMass'
+import { STANDARD_GRAVITY } from '../quantity/si'
+import type { Solved } from './solved'
+
+/** Several hangers beside one another. */
+export interface Row {
+  /** Where each hangs, m from the middle of the row. */
+  readonly places: readonly number[]
+  /** Weight of each of the others over this hanger's in the case, all at rest. */
+  readonly other: number
+  /** Weight of the whole row over this hanger's, one taken down where the case says so. */
+  readonly carried: number
+}
+
+/**
+ * The row a hanger hangs in, in one case; null where it hangs alone. The others are like it unless their mass
+ * was given; a jolt meets one of them at a time. The stick counts with this hanger, once.
+ */
+export function rowOf(solved: Pick<Solved, 'hanger' | 'loads' | 'potted' | 'hangerMass'>, code: CaseCode): Row | null {
+  const { answers } = solved.hanger
+  if (answers['make.arrangement'] !== 'row') return null
+  const { weight, case: { state } } = solved.loads[code]
+  const count = answers['row.count']
+  const alike = solved.potted[state].mass.high + solved.hangerMass[state].high - stickMass(answers, state).high
+  const other = answers['row.others'] ?? alike
+  const share = (other * STANDARD_GRAVITY) / weight
+  return {
+    places: Array.from({ length: count }, (_, i) => answers['row.spacing'] * (i - (count - 1) / 2)),
+    other: share,
+    carried: 1 + share * (count - (code === 'neighbourDown' ? 2 : 1)),
+  }
+}

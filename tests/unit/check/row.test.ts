@@ -1,0 +1,99 @@
+import { describe, expect, test } from 'vitest'
+import { codesOf, linkIn } from './linkOf'
+import { onStick } from './links/stickOf'
+import { checkOf, ORDINARY } from '../hanger/hangerOf'
+
+const G = 9.80665
+/** Three like hangers on rings, 45 cm apart on a stick of 1.2 m that two hooks hold 80 cm apart. */
+const ROW = {
+  'make.arrangement': 'row', 'make.top': 'ring', 'row.count': '3', 'row.spacing': '45 cm',
+  'stick.length': '120 cm', 'stick.span': '80 cm', 'stick.diameter': '35 mm', 'stick.held': 'twoHooks',
+} as const
+const row = (patch: Parameters<typeof onStick>[0]) => onStick({ ...ROW, ...patch })
+const demand = (check: ReturnType<typeof row>, link: 'stick' | 'hook' | 'fixing' | 'topCord' | 'leg', code: 'dry' | 'watered' | 'bump' | 'neighbourDown') => linkIn(check, link, code).demand?.value ?? NaN
+
+describe('hangers side by side on one stick', () => {
+  test('leave each hanger’s own legs as they are', () => {
+    const { weight } = row({}).solved.loads.watered
+    const alone = checkOf({ ...ORDINARY, 'make.top': 'ring' })
+    expect(demand(row({}), 'leg', 'watered') / weight).toBeCloseTo(demand(alone, 'leg', 'watered') / alone.solved.loads.watered.weight, 4)
+  })
+
+  test('on two hooks, each bears half of all three; with an outer one down the other bears more than half of two', () => {
+    const check = row({ 'row.others': '4 kg' })
+    const own = check.solved.loads.watered.weight
+    // This one may hang anywhere: at an end, 45 cm out from the middle, 80 cm between the hooks.
+    const [near, middle, far] = [(40 + 45) / 80, 0.5, (40 - 45) / 80]
+    const other = 4 * G
+    expect(demand(check, 'hook', 'watered')).toBeCloseTo(Math.max(own * near + other * (middle + far), own * middle + other * (near + far)), 6)
+    expect(demand(check, 'hook', 'neighbourDown')).toBeCloseTo(Math.max(own * near + other * middle, own * middle + other * near), 6)
+  })
+
+  test('bend the stick outside its hooks: 5 cm out', () => {
+    const check = row({})
+    const { weight, potted } = check.solved.loads.watered
+    expect(potted).toBeGreaterThan(0)
+    const { terms } = linkIn(check, 'stick', 'watered')
+    const moment = terms.find((t) => t.code === 'momentShare')?.value ?? NaN
+    const others = (check.solved.potted.watered.mass.high * G) / weight
+    // Middle load: sagging P a / 4 less both overhangs; the stick's own weight counts with this hanger.
+    expect(moment).toBeGreaterThan(0.8 / 4 - 0.05 * (1 + others))
+    expect(moment).toBeLessThan(0.8 / 4)
+  })
+
+  test('are each jolted by themselves: the others hang at rest', () => {
+    const check = row({ 'row.count': '2', 'row.spacing': '40 cm', 'row.others': '5 kg' })
+    const { weight } = check.solved.loads.bump
+    expect(demand(check, 'hook', 'bump')).toBeCloseTo(0.75 * weight + 0.25 * 5 * G, 6)
+  })
+
+  test('one heavier neighbour is never safer for stick, hooks and fixing', () => {
+    const [light, heavy] = [row({ 'row.others': '2 kg' }), row({ 'row.others': '9 kg' })]
+    for (const link of ['stick', 'hook', 'fixing'] as const) {
+      expect(linkIn(heavy, link, 'watered').utilisation ?? NaN).toBeGreaterThan(linkIn(light, link, 'watered').utilisation ?? NaN)
+    }
+  })
+
+  test('tip off hooks set too close once an outer one is taken down', () => {
+    expect(codesOf(row({ 'stick.span': '30 cm' }), 'stick')).toContain('ROW_TIPS')
+    expect(row({ 'stick.span': '30 cm' }).verdicts.hanger).toBe('fails')
+  })
+
+  test('need a stick as long as their row, and room for their pots', () => {
+    expect(codesOf(row({ 'stick.length': '60 cm', 'stick.span': '50 cm' }), 'stick')).toContain('ROW_BEYOND_STICK')
+    expect(codesOf(row({ 'row.spacing': '12 cm' }), 'stick')).toContain('ROW_TOUCHES')
+    expect(codesOf(row({}), 'stick')).not.toContain('ROW_TOUCHES')
+  })
+})
+
+describe('a row on one top cord', () => {
+  const onCord = (patch: Parameters<typeof onStick>[0]) => row({ 'stick.held': 'topCord', 'stick.topCord': '150 cm', 'stick.span': '110 cm', 'row.others': '3 kg', ...patch })
+
+  test('pulls the cord with all its weight: T = W Lc / (4 h) (equilibrium of the V)', () => {
+    const check = onCord({ 'row.count': '2', 'row.spacing': '0.05 m', 'row.others': '3 kg' })
+    const own = check.solved.loads.watered.weight
+    const all = own + 3 * G
+    const height = Math.sqrt(0.75 ** 2 - 0.55 ** 2)
+    const offset = (0.025 * Math.abs(own - 3 * G)) / all
+    expect(demand(check, 'topCord', 'watered')).toBeCloseTo(((all * 1.5) / (4 * height)) * (1 + (2 * offset) / 1.1), 6)
+    expect(demand(check, 'hook', 'watered')).toBeCloseTo(all, 6)
+  })
+
+  test('runs over the hook when an outer hanger is taken down, and leans a little where they hang close', () => {
+    const said = (patch: Parameters<typeof onStick>[0]) => linkIn(onCord(patch), 'topCord', 'neighbourDown').findings.flatMap((f) => (f.code === 'ROW_LEANS' ? [f.runs] : []))
+    expect(said({})).toEqual([true])
+    expect(linkIn(onCord({}), 'topCord', 'neighbourDown').verdict).toBe('fails')
+    expect(said({ 'row.spacing': '5 cm' })).toEqual([false])
+  })
+})
+
+test('a row round a beam or branch loads it with all its hangers and needs no stick', () => {
+  const check = checkOf({ ...ORDINARY, 'make.arrangement': 'row', 'row.count': '4', 'row.others': '3 kg', 'place.support': 'overBeam', 'place.substrate': 'branch' })
+  expect(check.links.some((l) => l.link === 'stick')).toBe(false)
+  expect(demand(check, 'fixing', 'watered')).toBeCloseTo(check.solved.loads.watered.weight + 3 * 3 * G, 6)
+  expect(demand(check, 'fixing', 'neighbourDown')).toBeCloseTo(check.solved.loads.watered.weight + 2 * 3 * G, 6)
+})
+
+test('a hanger that hangs alone has no row', () => {
+  expect(onStick({}).links.some((l) => l.case === 'neighbourDown')).toBe(false)
+})
