@@ -8,7 +8,7 @@ const HEADINGS: readonly { readonly title: string, readonly groups: readonly str
   { title: 'Cord', groups: ['cord'] },
   { title: 'How it is made up', groups: ['make', 'cradle', 'gathering', 'testHang', 'ring'] },
   { title: 'Where it hangs', groups: ['hook', 'connector', 'place', 'fixing', 'reserve'] },
-  { title: 'Stick, rail or bracket', groups: ['stick', 'rail', 'bracket'] },
+  { title: 'Stick, rail or bracket', groups: ['stick', 'row', 'rail', 'bracket'] },
 ]
 
 /** Answered by the three doors. */

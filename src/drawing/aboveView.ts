@@ -60,10 +60,10 @@ function potOutlines(stand: Stand): readonly Shape[] {
 }
 
 /** The ring or stick seen on edge, or the point where bunched cords hang. */
-function topShapes({ answers, hangsFrom, hasStick, pencil, cord }: Scene, [x, y]: Point): readonly Shape[] {
+function topShapes({ answers, hangsFrom, hasStick, stickAt, pencil, cord }: Scene, [x, y]: Point): readonly Shape[] {
   if (hasStick) {
     const half = answers['stick.length'] / 2
-    return [{ kind: 'line', link: 'stick', ink: 'wire', leg: null, pencil: pencil('make.top', 'stick.length', 'stick.diameter'), points: [[x - half, y], [x + half, y]], width: answers['stick.diameter'], behind: false }]
+    return [{ kind: 'line', link: 'stick', ink: 'wire', leg: null, pencil: pencil('make.top', 'stick.length', 'stick.diameter'), points: [[x + stickAt - half, y], [x + stickAt + half, y]], width: answers['stick.diameter'], behind: false }]
   }
   if (hangsFrom !== 'ring') {
     return [{ kind: 'circle', link: 'hook', ink: 'wire', leg: null, pencil: pencil('hook.wire'), centre: [x, y], radius: 1.5 * cord, width: 0, behind: false }]

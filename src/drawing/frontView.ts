@@ -12,8 +12,10 @@ import { legEnds, legLabels, legShapes } from './legs'
 import { plantShapes } from './plant'
 import { facing, potAside } from './potFrame'
 import { potShapes } from './pot'
-import { sceneOf, standOf, type Stand } from './scene'
+import { neighbours, neighbourShapes } from './row'
+import { sceneOf, standOf, type Scene, type Stand } from './scene'
 import type { Dimension, Drawing, Shape } from './shape'
+import { shiftedDimension, shiftedShape } from './shifted'
 import { hookPlaces, stickHeads, stickShapes, topCordShapes } from './stick'
 import { swingShapes } from './swing'
 import { tapeCaption, tapeDimensions, tapeShapes } from './tape'
@@ -27,10 +29,31 @@ import { tapeCaption, tapeDimensions, tapeShapes } from './tape'
 export function frontView(check: CheckResult, code: CaseCode): Drawing {
   const scene = sceneOf(check, code)
   if (scene === null) return unhung(standOf(check, code))
+  const building = buildingShapes(scene)
+  const hung = hangerShapes(scene)
+  const others = neighbours(scene.answers, code)
   const shapes = [
-    ...buildingShapes(scene),
-    ...hookPlaces(scene).flatMap((x) => [...hookShapes(scene, x), ...connectorShapes(scene, x)]),
-    ...topCordShapes(scene),
+    ...aside(scene, [
+      ...building,
+      ...hookPlaces(scene).flatMap((x) => [...hookShapes(scene, x), ...connectorShapes(scene, x)]),
+      ...topCordShapes(scene),
+    ]),
+    ...(scene.hasStick ? [] : neighbourShapes(others, building)),
+    ...neighbourShapes(others, hung),
+    ...hung,
+    ...swingShapes(scene),
+    ...legLabels(scene),
+    ...tapeShapes(scene),
+  ]
+  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt))]
+  return { ...framed(scene, shapes, dimensions, gatheredHalf(scene) + scene.gathering[0]), anchors: anchorsOf(scene), legs: legEnds(scene) }
+}
+
+const aside = ({ stickAt, hasStick }: Scene, shapes: readonly Shape[]): readonly Shape[] => (hasStick && stickAt !== 0 ? shapes.map((shape) => shiftedShape(shape, stickAt)) : shapes)
+
+/** One hanger with its pot, and the stick it hangs from, those behind first. */
+function hangerShapes(scene: Scene): readonly Shape[] {
+  return [
     ...legShapes(scene, true),
     ...plantShapes(scene),
     ...potShapes(scene),
@@ -40,17 +63,12 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
     ...gatheringShapes(scene),
     ...cradleShapes(scene, false),
     ...legShapes(scene, false),
-    ...stickShapes(scene),
+    ...aside(scene, stickShapes(scene)),
     ...stickHeads(scene),
     ...ringShapes(scene),
     ...hookBeforeRing(scene),
     ...larksHeads(scene),
-    ...swingShapes(scene),
-    ...legLabels(scene),
-    ...tapeShapes(scene),
   ]
-  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...placeDimensions(scene)]
-  return { ...framed(scene, shapes, dimensions, gatheredHalf(scene) + scene.gathering[0]), anchors: anchorsOf(scene), legs: legEnds(scene) }
 }
 
 function unhung(stand: Stand): Drawing {

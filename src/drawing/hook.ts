@@ -32,7 +32,7 @@ export function hookShapes(scene: Scene, x: number): readonly Shape[] {
 /** The half of the bowl that passes before the ring, drawn over it. */
 export function hookBeforeRing(scene: Scene): readonly Shape[] {
   const bowl = hookShapes(scene, 0)[1]
-  if (scene.hangsFrom !== 'ring' || scene.answers['connector.kind'] !== 'none' || bowl?.kind !== 'line') return []
+  if (scene.hangsFrom !== 'ring' || scene.hasStick || scene.answers['connector.kind'] !== 'none' || bowl?.kind !== 'line') return []
   return [{ ...bowl, points: bowl.points.slice(STEPS / 4, STEPS / 2) }]
 }
 

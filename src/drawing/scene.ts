@@ -2,6 +2,7 @@ import type { CheckResult } from '../check/checkHanger'
 import type { CaseCode } from '../load/loadCases'
 import type { Answers } from '../hanger/fields'
 import { connectorLength } from './connectorLength'
+import { rowMiddle } from './row'
 import { pencilOf, type Pencil } from './pencil'
 import { poseOf, type Pose } from './pose'
 import type { Point } from './shape'
@@ -15,6 +16,8 @@ export interface Stand {
   /** What the legs hang from, and whether there is a stick. */
   readonly hangsFrom: Answers['make.top']
   readonly hasStick: boolean
+  /** Where the middle of the stick stands, from the pot’s axis: aside where this hanger is one of a row. */
+  readonly stickAt: number
   readonly pose: Pick<Pose, 'place' | 'hangingPoint'>
   readonly view: View
   readonly pencil: Pencil
@@ -42,8 +45,8 @@ export interface Scene extends Stand {
 export const ringLength = ({ answers, hangsFrom }: Pick<Stand, 'answers' | 'hangsFrom'>): number => (hangsFrom === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0)
 
 /** From where the legs hang up to where the hanger hangs; of a top cord that does not reach only its stick. */
-function topOf({ solved: { hanger: { answers }, geometry: { top, hangsFrom } } }: CheckResult): number {
-  if (hangsFrom === 'ring') return Math.max(0, ringLength({ answers, hangsFrom }) - answers['ring.wire'])
+function topOf({ solved: { hanger: { answers }, geometry: { top, hangsFrom, hasStick } } }: CheckResult): number {
+  if (hangsFrom === 'ring' && !hasStick) return Math.max(0, ringLength({ answers, hangsFrom }) - answers['ring.wire'])
   return top ?? answers['stick.diameter']
 }
 
@@ -78,5 +81,5 @@ export function standOf(check: CheckResult, code: CaseCode): Stand {
 
 function commonOf(check: CheckResult, code: CaseCode): Omit<Stand, 'pose' | 'unit'> {
   const { hanger: { answers }, geometry } = check.solved
-  return { check, code, answers, hangsFrom: geometry.hangsFrom, hasStick: geometry.hasStick, view: viewOf(answers['make.legs']), pencil: pencilOf(check), cord: geometry.knot / answers['gathering.wraps'] }
+  return { check, code, answers, hangsFrom: geometry.hangsFrom, hasStick: geometry.hasStick, stickAt: geometry.hasStick ? rowMiddle(answers) : 0, view: viewOf(answers['make.legs']), pencil: pencilOf(check), cord: geometry.knot / answers['gathering.wraps'] }
 }

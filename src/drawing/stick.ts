@@ -6,10 +6,15 @@ import type { Point, Shape } from './shape'
 export const hookPlaces = ({ answers, hasStick }: Pick<Scene, 'answers' | 'hasStick'>): readonly number[] =>
   (hasStick && answers['stick.held'] === 'twoHooks' ? [0 - answers['stick.span'] / 2, answers['stick.span'] / 2] : [0])
 
+/** Underside of the stick: the legs are tied to it, or their rings go round it. */
+export const stickBottom = ({ answers, hangsFrom, pose }: Pick<Scene, 'answers' | 'hangsFrom' | 'pose'>): number =>
+  pose.hangingPoint[2] + (hangsFrom === 'ring' ? answers['ring.wire'] + answers['ring.inside'] - answers['stick.diameter'] : 0)
+
 /** The stick from the front, of its true length and thickness. */
-export function stickShapes({ answers, hasStick, pose, pencil }: Scene): readonly Shape[] {
+export function stickShapes(scene: Scene): readonly Shape[] {
+  const { answers, hasStick, pencil } = scene
   if (!hasStick) return []
-  const bottom = pose.hangingPoint[2]
+  const bottom = stickBottom(scene)
   const [half, top] = [answers['stick.length'] / 2, bottom + answers['stick.diameter']]
   const points: readonly Point[] = [[-half, bottom], [half, bottom], [half, top], [-half, top]]
   const stick = { kind: 'area', link: 'stick', ink: 'wire', leg: null, pencil: pencil('make.top', 'stick.length', 'stick.diameter'), points, behind: false } as const
@@ -31,10 +36,11 @@ export function stickHeads({ answers, hangsFrom, pose, pencil, cord }: Scene): r
 }
 
 /** Where the top cord is tied and where it passes over the hook; null where there is none, or it does not reach. */
-export function topCordAxis({ answers, hasStick, pose, carried, check }: Scene): readonly [Point, Point, Point] | null {
+export function topCordAxis(scene: Scene): readonly [Point, Point, Point] | null {
+  const { answers, hasStick, carried, check } = scene
   if (!hasStick || answers['stick.held'] !== 'topCord' || check.solved.geometry.top === null) return null
   const half = answers['stick.span'] / 2
-  const middle = pose.hangingPoint[2] + answers['stick.diameter'] / 2
+  const middle = stickBottom(scene) + answers['stick.diameter'] / 2
   return [[-half, middle], [0, carried], [half, middle]]
 }
 

@@ -1,5 +1,6 @@
 import { bundle, strandsSeen } from './bundle'
 import { potAside } from './potFrame'
+import { neighbours } from './row'
 import { ringLength, type Stand } from './scene'
 import type { Dimension, Point, Shape } from './shape'
 
@@ -20,8 +21,9 @@ function tapeOf(stand: Stand): Tape {
   const ringEnd = pose.hangingPoint[2]
   const top = ringEnd + ringLength(stand)
   const gathering = ringEnd - strand
+  const leftmost = Math.min(0, ...neighbours(answers, 'dry'))
   return {
-    x: Math.min(answers['pot.rim'] / -2, stand.hasStick ? answers['stick.length'] / -2 : 0, ...potAside(stand)) - 2.4 * unit,
+    x: Math.min(answers['pot.rim'] / -2, stand.hasStick ? stand.stickAt - answers['stick.length'] / 2 : 0, ...potAside(stand), leftmost + Math.min(...potAside(stand))) - 2.4 * unit,
     top, ringEnd, gathering,
     firstKnots: gathering + answers['cradle.first'],
     gatheringEnd: gathering - knot,

@@ -1,6 +1,7 @@
 import sample from './demos/class-sample-with-pull-tests.strandwise?raw'
 import fern from './demos/fern-over-the-sideboard.strandwise?raw'
 import glazed from './demos/glazed-pot-by-the-reading-chair.strandwise?raw'
+import herbs from './demos/herbs-in-a-row.strandwise?raw'
 import ivy from './demos/ivy-on-a-bracket-in-a-stairwell.strandwise?raw'
 import order from './demos/order-for-a-rented-flat.strandwise?raw'
 
@@ -11,4 +12,5 @@ export const DEMOS: readonly { readonly file: string; readonly title: string; re
   { file: 'order-for-a-rented-flat.strandwise', title: 'Order for a rented flat: not enough is known', text: order },
   { file: 'class-sample-with-pull-tests.strandwise', title: 'Class sample from a tested roll: it just holds', text: sample },
   { file: 'ivy-on-a-bracket-in-a-stairwell.strandwise', title: 'Ivy on a bracket in a stairwell: as a customer told it', text: ivy },
+  { file: 'herbs-in-a-row.strandwise', title: 'Herbs in a row over the kitchen counter: they hold', text: herbs },
 ]
