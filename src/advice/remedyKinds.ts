@@ -26,8 +26,8 @@ export interface RemedyKind {
   readonly patches: (check: CheckResult) => readonly Patch[]
 }
 
-const ALL_LOADED: readonly LinkCode[] = ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ring', 'leg', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'seat']
-const CORD: readonly LinkCode[] = ['leg', 'gatheringTurn', 'wrapHoop']
+const ALL_LOADED: readonly LinkCode[] = ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ringCord', 'ring', 'leg', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'seat']
+const CORD: readonly LinkCode[] = ['ringCord', 'leg', 'gatheringTurn', 'wrapHoop']
 const mm = (value: number): string => formatSi(value, 'mm')
 const kgUp = (value: number): string => `${Math.ceil(value * 10) / 10} kg`
 
@@ -41,7 +41,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   {
     code: 'testHang', helps: ['gatheringGrip', 'ring', 'stick', 'connector'], plannedOnly: false, cost: 1,
     patches: ({ links, solved: { geometry: { path } } }) => {
-      const asked = links.flatMap((l) => l.findings).flatMap((f) => (f.code === 'GRIP_UNTESTED' || f.code === 'RING_UNRATED' || f.code === 'STICK_UNRATED' || f.code === 'CONNECTOR_UNRATED' ? [f.testMass] : []))
+      const asked = links.flatMap((l) => l.findings).flatMap((f) => (f.code === 'GRIP_UNTESTED' || f.code === 'RING_UNRATED' || f.code === 'RING_LEVEL_UNTESTED' || f.code === 'STICK_UNRATED' || f.code === 'CONNECTOR_UNRATED' ? [f.testMass] : []))
       return asked.length > 0 && path.ok ? [1, 1.25, 1.5].map((more) => ({ 'testHang.mass': kgUp(Math.max(...asked) * more), 'testHang.time': '24 h', 'testHang.slip': '1 mm' })) : []
     },
   },

@@ -12,7 +12,7 @@ export interface SmallestCord {
 }
 
 /** Links that the cord decides. */
-const CORD_LINKS: ReadonlySet<LinkCode> = new Set(['leg', 'gatheringTurn', 'wrapHoop'])
+const CORD_LINKS: ReadonlySet<LinkCode> = new Set(['ringCord', 'leg', 'gatheringTurn', 'wrapHoop'])
 
 const cordPatch = (cord: CatalogueCord): Patch =>
   ({ 'make.have': 'yes', 'cord.fibre': cord.fibre, 'cord.make': cord.make, 'cord.diameter': `${cord.diameter * 1000} mm` })

@@ -1,3 +1,4 @@
+import type { Puller } from '../catalogue/jolts'
 import type { Refusal } from '../catalogue/refusals'
 import type { Answers, FieldPath } from '../hanger/fields'
 
@@ -18,7 +19,10 @@ export type Finding =
   | { readonly code: 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE' }
   | { readonly code: 'NATURAL_CORD_OUTDOORS'; readonly tooLong: boolean }
   | { readonly code: 'OUTDOOR_LOSS_UNKNOWN' }
-  | { readonly code: 'WIND_NOT_RECKONED' }
+  /** Angles in degrees; reach from the plumb line, m. */
+  | { readonly code: 'LEANS_IN_WIND'; readonly speed: number; readonly lean: number; readonly swing: number; readonly reach: number | null }
+  | { readonly code: 'WIND_THROWS'; readonly speed: number; readonly force: number }
+  | { readonly code: 'TUG_RECKONED'; readonly who: Puller; readonly pull: number; readonly assumed: boolean }
   | { readonly code: 'WEIGHED_TOO_LIGHT' }
   | { readonly code: 'LEG_TOO_SHORT'; readonly strand: number; readonly least: number }
   | { readonly code: 'LEG_ANGLE_WIDE'; readonly degrees: number }
@@ -37,10 +41,13 @@ export type Finding =
   | { readonly code: 'CRADLE_UNDER_BASE'; readonly first: number; readonly least: number }
   | { readonly code: 'CRADLE_ABOVE_RIM'; readonly first: number; readonly most: number }
   | { readonly code: 'GRIP_UNTESTED'; readonly testMass: number }
+  | { readonly code: 'WRAPPING_CORD_SHORT'; readonly length: number; readonly makes: number; readonly wraps: number; readonly needed: number }
   | { readonly code: 'TEST_HANG_TOO_SHORT'; readonly time: number; readonly least: number }
   | { readonly code: 'TEST_HANG_SLIPPED'; readonly slip: number; readonly most: number }
   | { readonly code: 'TEST_HANG_SLIP_UNSAID'; readonly most: number }
   | { readonly code: 'RING_UNRATED'; readonly testMass: number }
+  | { readonly code: 'RING_LEVEL_UNTESTED'; readonly testMass: number }
+  | { readonly code: 'RING_CORDS_WIDE'; readonly degrees: number; readonly refused: boolean }
   | { readonly code: 'RING_MAY_OPEN'; readonly force: number }
   | { readonly code: 'HOOK_OPEN_OVER_PEOPLE' }
   | { readonly code: 'HOOK_UNMARKED'; readonly testMass: number }

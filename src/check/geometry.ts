@@ -1,10 +1,11 @@
 import { UNMEASURED_DIAMETER } from '../catalogue/cords'
-import { hangsFrom, hasStick } from '../hanger/arrangement'
+import { hangsFrom, hasStick, liesLevel } from '../hanger/arrangement'
 import type { Answers } from '../hanger/fields'
-import { cradledOutline, cradledProfile, type CradledOutline } from '../load/outline'
+import { cradledOutline, type CradledOutline } from '../load/outline'
 import { metres, newtons, type Metres } from '../quantity/si'
-import { tautPath, type NoTautPath, type TautPath } from '../statics/tautPath'
+import type { NoTautPath, TautPath } from '../statics/tautPath'
 import { vCord } from '../statics/vCord'
+import { frontTurn, isSpread, legPlaces, upperRadius, waysBetween, type LegPlace } from './legPlaces'
 
 /** How the hanger hangs: strand length from hanging point to gathering knot, and the taut way round the pot. */
 export interface HangerGeometry {
@@ -13,7 +14,19 @@ export interface HangerGeometry {
   readonly hasStick: boolean
   /** From the ring's lower edge, or the hook's bowl, along one leg to the gathering knot. */
   readonly strand: Metres
+  /** The way of the leg that leans most. */
   readonly path: TautPath | NoTautPath
+  /** Every leg; none where the strands do not reach round the pot. */
+  readonly legs: readonly LegPlace[]
+  /** Radius of the level ring from which the legs hang, 0 where they hang from one place or a stick; what a ring takes of the height, 0 without one. */
+  readonly ringRadius: Metres
+  readonly ringHeight: Metres
+  /** Whether the legs' upper ends are spread along a stick. */
+  readonly spread: boolean
+  /** Ways between each leg and the next. */
+  readonly between: readonly Pick<LegPlace, 'angle' | 'path'>[]
+  /** The turn at which the hanger is looked at from the front, rad. */
+  readonly turn: number
   /** What lies in the cradle, outside. */
   readonly outline: CradledOutline
   /** Length of the gathering knot along the cords. */
@@ -31,11 +44,15 @@ export interface HangerGeometry {
  * on the hook or their stick rests on two; null where the top cord does not reach.
  */
 export function topLength(answers: Answers): number | null {
-  const ring = hangsFrom(answers) === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0
-  if (!hasStick(answers)) return ring
+  const onRing = hangsFrom(answers) === 'ring'
+  if (!hasStick(answers)) return onRing ? ringHeight(answers) : 0
   const stick = stickLength(answers)
-  return stick === null ? null : ring + stick
+  // The ring goes round the stick and hangs from the top of it.
+  return stick === null ? null : stick + (onRing ? answers['ring.inside'] + answers['ring.wire'] - answers['stick.diameter'] : 0)
 }
+
+/** What a ring takes of the hanger's height: its own, or that of the cords by which it lies level. */
+export const ringHeight = (answers: Answers): number => (liesLevel(answers) ? answers['ring.rise'] : answers['ring.inside'] + 2 * answers['ring.wire'])
 
 /** The same of a stick alone, under which its legs or the rings of a row hang. */
 function stickLength(answers: Answers): number | null {
@@ -44,33 +61,48 @@ function stickLength(answers: Answers): number | null {
   return cord.ok ? cord.height + answers['stick.diameter'] / 2 : null
 }
 
+const widest = (legs: readonly LegPlace[]): TautPath => legs.reduce((most, { path }) => (path.angle > most.angle ? path : most), (legs[0] as LegPlace).path)
+
 /**
- * Geometry of a hanger with legs from one point to one gathering knot: strand length from the leg
+ * Geometry of a hanger with legs down to one gathering knot: strand length from the leg
  * length and the cradle, or from the whole length less ring, knot and fringe; then the taut path.
  * Strands too short for the pot are an answer (`path.ok` false, LEG_TOO_SHORT of the leg).
  */
 export function hangerGeometry(answers: Answers): HangerGeometry {
   const knot = answers['gathering.wraps'] * (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value)
   const top = topLength(answers)
-  const ring = hangsFrom(answers) === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0
+  const ring = hangsFrom(answers) === 'ring' ? ringHeight(answers) : 0
   const legLength = answers['make.legLength']
   const strand = legLength !== null
     ? legLength + answers['cradle.first']
     : answers['make.totalLength'] - answers['make.fringe'] - ring - knot
   const outline = cradledOutline(answers)
-  const path = tautPath({ profile: cradledProfile(outline), strand: metres(strand) })
-  const first = answers['cradle.first']
-  // A strand that leaves the pot at its base edge has no side to be tied on.
-  const firstKnots = !path.ok || path.knotToLeave <= path.knotToBaseEdge ? null : first <= path.knotToBaseEdge ? 'under the base' : first > path.knotToLeave ? 'above the rim' : 'on the side'
+  const places = legPlaces(answers, outline, metres(strand))
+  const legs = 'ok' in places ? [] : places
+  const path = 'ok' in places ? places : widest(places)
   return {
     hangsFrom: hangsFrom(answers),
     hasStick: hasStick(answers),
     strand: metres(strand),
     path,
+    legs,
+    ringRadius: metres(upperRadius(answers)),
+    ringHeight: metres(ring),
+    spread: isSpread(answers),
+    between: waysBetween(outline, legs),
+    turn: frontTurn(answers),
     outline,
     knot: metres(knot),
     top: top === null ? null : metres(top),
     drop: path.ok && top !== null ? metres(top + path.top + knot + answers['make.fringe']) : null,
-    firstKnots,
+    firstKnots: firstKnots(answers['cradle.first'], legs),
   }
+}
+
+/** On the side only where they are on the way of every leg; a strand that leaves the pot at its base edge has no side to be tied on. */
+function firstKnots(first: number, legs: readonly LegPlace[]): HangerGeometry['firstKnots'] {
+  const edge = Math.max(...legs.map(({ path }) => path.knotToBaseEdge))
+  const leave = Math.min(...legs.map(({ path }) => path.knotToLeave))
+  if (legs.length === 0 || legs.some(({ path }) => path.knotToLeave <= path.knotToBaseEdge)) return null
+  return first <= edge ? 'under the base' : first > leave ? 'above the rim' : 'on the side'
 }

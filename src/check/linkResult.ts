@@ -6,7 +6,7 @@ import type { FactorCode, TermCode } from './termCodes'
 import { verdictFor, worse, type Verdict } from './verdict'
 
 /** Links of the load path from the building down; the order is that of the ladder. */
-export const LINKS = ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ring', 'leg', 'seat', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'load'] as const
+export const LINKS = ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ringCord', 'ring', 'leg', 'seat', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'load'] as const
 export type LinkCode = (typeof LINKS)[number]
 /** Who answers for a link: the maker of the hanger, or the place it hangs in. */
 export type Side = 'hanger' | 'place'

@@ -9,6 +9,7 @@ import { hookShankLink } from './links/hookShankLink'
 import { legLink } from './links/legLink'
 import { loadLink } from './links/loadLink'
 import { pinLink } from './links/pinLink'
+import { ringCordLink } from './links/ringCordLink'
 import { ringLink } from './links/ringLink'
 import { seatLink } from './links/seatLink'
 import { stickLink } from './links/stickLink'
@@ -26,6 +27,7 @@ export const LOAD_PATH: Readonly<Record<LinkCode, (solved: Solved) => readonly L
   connector: connectorLink,
   topCord: topCordLink,
   stick: stickLink,
+  ringCord: ringCordLink,
   ring: ringLink,
   leg: legLink,
   seat: seatLink,

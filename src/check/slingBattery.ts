@@ -52,7 +52,7 @@ export function solveBattery(input: BatteryInput): CaseSling {
   const each = solved?.map((tension, i) => Math.max(tension, (plan.legs[i]?.floor ?? 0) * weight)) ?? null
   const slackBelow = (NEARLY_SLACK.value * weight) / plan.legs.length
   return {
-    drawn, each, floor, trouble,
+    drawn, each, floor, trouble, gone: null,
     tension: each === null ? null : Math.max(...each),
     solvedTension: solved === null ? null : Math.max(...solved),
     solvedEach: solved,
@@ -83,7 +83,7 @@ export function solveWithoutLeg(input: BatteryInput): CaseSling {
     const tensions = trouble === 'none' ? tensionsOf(drawn) : null
     const each = tensions === null ? null : [...tensions.slice(0, gone), 0, ...tensions.slice(gone)]
     const tension = each === null ? null : Math.max(...each)
-    return { drawn, each, solvedEach: each, tension, solvedTension: tension, floor: 0, sum: tensions?.reduce((a, b) => a + b, 0) ?? null, nearlySlack: 0, trouble }
+    return { drawn, gone, each, solvedEach: each, tension, solvedTension: tension, floor: 0, sum: tensions?.reduce((a, b) => a + b, 0) ?? null, nearlySlack: 0, trouble }
   })
   return without.reduce((worst, one) => (worst.trouble !== 'none' ? worst : one.trouble !== 'none' || (one.tension ?? 0) > (worst.tension ?? 0) ? one : worst))
 }

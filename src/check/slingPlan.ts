@@ -44,19 +44,73 @@ export const legFree = ({ upper, lower }: Pick<PlannedLeg, 'upper' | 'lower'>): 
  * Equal legs from one point on the axis of a round pot: by symmetry one leg and one opposite pair stand for
  * all. Standards' floor W / (min(m, 3) cos b).
  */
-export function equalLegs(count: number, path: TautPath): SlingPlan {
-  const floor = 1 / (Math.min(count, COUNTED_LEGS.value) * Math.cos(path.angle))
-  const legs = Array.from({ length: count }, (_, i): PlannedLeg => {
-    const angle = (2 * Math.PI * i) / count
-    return { kind: 'leg', upper: [0, 0, path.top], lower: [path.leave.r * Math.cos(angle), path.leave.r * Math.sin(angle), path.leave.z], stiffness: 1, floor }
-  })
-  return { legs, ell: path.leave.r, wall: null, uneven: unevenByTurns(count), asides: [0, Math.PI / count], distinct: [0], alike: true }
+export const equalLegs = (count: number, path: TautPath): SlingPlan =>
+  roundLegs(Array.from({ length: count }, (_, i) => ({ angle: (2 * Math.PI * i) / count, upper: [0, 0], path })))
+
+/** Where a leg lies on the pot and hangs, seen from above, and its way. */
+export interface RoundLeg {
+  readonly angle: number
+  readonly upper: readonly [number, number]
+  readonly path: TautPath
 }
 
-/** Legs longer and shorter: one, it and its opposite, and every other one. */
-function unevenByTurns(count: number): readonly (readonly number[])[] {
+/**
+ * Legs round one pot, each from its own upper end to its own place. Those that are mirror images of one another are
+ * alike, and one stands for all of them. Standards' floor W / (min(m, 3) cos b), each with its own angle.
+ */
+export function roundLegs(places: readonly RoundLeg[]): SlingPlan {
+  const counted = Math.min(places.length, COUNTED_LEGS.value)
+  const legs = places.map(({ angle, upper: [x, y], path }): PlannedLeg => ({
+    kind: 'leg', upper: [x, y, path.top], lower: [path.leave.r * Math.cos(angle), path.leave.r * Math.sin(angle), path.leave.z],
+    stiffness: 1, floor: 1 / (counted * Math.cos(path.angle)),
+  }))
+  const distinct = evenly(places) ? [0] : distinctOf(legs)
+  return {
+    legs,
+    ell: places.reduce((sum, { path }) => sum + path.leave.r, 0) / places.length,
+    wall: null,
+    uneven: unevenBy(distinct, evenly(places), legs.length),
+    asides: asidesOf(places, distinct),
+    distinct,
+    alike: distinct.length === 1,
+  }
+}
+
+/** Evenly round a round or square pot, from one point or a level ring: every leg is as every other. */
+function evenly(places: readonly RoundLeg[]): boolean {
+  const [first] = places
+  const step = (2 * Math.PI) / places.length
+  const same = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9
+  return first !== undefined && places.every(({ angle, upper, path }, i) => same(path.leave.r, first.path.leave.r) && same(path.leave.z, first.path.leave.z)
+    && same(Math.hypot(...upper), Math.hypot(...first.upper)) && same(path.angle, first.path.angle) && same(angle, first.angle + i * step))
+}
+
+/** The first of each set of legs that are mirror images by the pot's upright planes of symmetry, or half a turn apart. */
+function distinctOf(legs: readonly PlannedLeg[]): readonly number[] {
+  const key = ({ upper, lower }: PlannedLeg): string => [upper[0], upper[1], lower[0], lower[1]].map((x) => Math.abs(Math.round(x * 1e7))).join()
+  const keys = legs.map(key)
+  return keys.flatMap((k, i) => (keys.indexOf(k) === i ? [i] : []))
+}
+
+/** Directions of the weight: towards each leg and between it and the next; of many unlike ones only four. */
+function asidesOf(places: readonly RoundLeg[], distinct: readonly number[]): readonly number[] {
+  if (distinct.length > 3) return [0, 1, 2, 3].map((quarter) => (quarter * Math.PI) / 2)
+  return distinct.flatMap((i) => {
+    const { angle } = places[i] as RoundLeg
+    const next = places[i + 1]?.angle ?? (places[0] as RoundLeg).angle + 2 * Math.PI
+    return [angle, (angle + next) / 2]
+  })
+}
+
+/** Legs longer and shorter: each distinct one, it and its opposite, those beside it where they are not even round, and every other one. */
+function unevenBy(distinct: readonly number[], even: boolean, count: number): readonly (readonly number[])[] {
   const pattern = (which: (i: number) => boolean): number[] => Array.from({ length: count }, (_, i) => (which(i) ? 1 : 0))
-  const opposite = Math.floor(count / 2)
-  const masks = [pattern((i) => i === 0), pattern((i) => i === 0 || i === opposite), pattern((i) => i % 2 === 0)]
+  const [opposite, next] = [Math.floor(count / 2), 1]
+  const of = (one: number): readonly number[][] => [
+    pattern((i) => i === one),
+    pattern((i) => i === one || i === (one + opposite) % count),
+    ...(even || distinct.length > 1 ? [] : [next, count - next].map((by) => pattern((i) => i === one || i === (one + by) % count))),
+  ]
+  const masks = [...distinct.flatMap(of), pattern((i) => i % 2 === 0)]
   return masks.flatMap((mask) => [mask, mask.map((x) => 0 - x)])
 }

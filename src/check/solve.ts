@@ -4,8 +4,9 @@ import { CENTRE_MARGIN, SOFT_LEGS } from '../catalogue/seat'
 import type { Answers } from '../hanger/fields'
 import type { Hanger } from '../hanger/hanger'
 import { hangerMass } from '../load/hangerMass'
-import { BUMP_FACTOR, BUMP_SIDE_PULL, CASES, loadCases, SET_DOWN_FACTOR, wholeCases, type CaseCode, type LoadCase } from '../load/loadCases'
+import { BUMP_FACTOR, CASES, loadCases, SET_DOWN_FACTOR, wholeCases, type CaseCode, type LoadCase } from '../load/loadCases'
 import { pottedMass } from '../load/pottedMass'
+import { pullerOf } from '../load/reach'
 import type { State } from '../load/states'
 import { metres, newtons, STANDARD_GRAVITY } from '../quantity/si'
 import { dropFactor } from '../statics/drop'
@@ -13,7 +14,9 @@ import { heaveStiffness } from '../statics/heave'
 import { solveSling } from '../statics/sling/solveSling'
 import type { TautPath } from '../statics/tautPath'
 import { cordStrengths, strandStiffness, type CordStrengths } from './cordStrength'
+import { blown, bumped, tugged } from './dynamics'
 import { hangerGeometry } from './geometry'
+import { inGust } from './inGust'
 import { planOf } from './planOf'
 import { carryingStrands } from './sections'
 import { slingInput, solveBattery, solveWithoutLeg, troubleOf, type BatteryInput } from './slingBattery'
@@ -41,18 +44,21 @@ export function solve(hanger: Hanger): Solved {
   const load = (loadCase: LoadCase, factor: number, factorSource: string): CaseLoad => {
     const pottedNow = potted[loadCase.state].mass.high
     const ownNow = own[loadCase.state].high
-    return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: ownNow, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL }
+    return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: ownNow, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL, sideDown: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
   }
   const rest = (code: CaseCode): CaseLoad => load(cases[code], 1, 'at rest')
   const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT.value, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)
+  const lightest = (state: State): number => (potted[state].mass.low + own[state].low) * STANDARD_GRAVITY
+  const light = { dry: lightest('dry'), watered: lightest('watered') }
+  const gust = inGust(answers, light)
   const loads: Record<CaseCode, CaseLoad> = {
     dry: rest('dry'),
     watered: rest('watered'),
     flooded: rest('flooded'),
-    bump: pulledAside(load(cases.bump, BUMP_FACTOR, 'let go from 30 degrees: 3 - 2 cos a'), BUMP_SIDE_PULL, 'side pull over the weight at the end of a swing of 30 degrees, sin a cos a'),
+    bump: bumped(load(cases.bump, BUMP_FACTOR, 'let go from 30 degrees: 3 - 2 cos a')),
     setDown: load(cases.setDown, SET_DOWN_FACTOR, 'put on at once'),
-    gust: rest('gust'),
-    tug: rest('tug'),
+    gust: gust === null ? rest('gust') : blown(rest('gust'), gust, light),
+    tug: tugged(rest('tug'), pullerOf(answers) ?? 'child'),
     lowerOut: rest('lowerOut'),
     neighbourDown: rest('neighbourDown'),
     drop: load(cases.drop, drop, 'dropped 10 mm: 1 + sqrt(1 + 2 h K / W)'),
@@ -60,9 +66,9 @@ export function solve(hanger: Hanger): Solved {
     legParted: rest('legParted'),
     legPartedSudden: rest('legPartedSudden'),
   }
-  const plan = planOf(answers, geometry)
+  const plan = planOf(geometry)
   const whole = wholeCases(answers)
-  if (plan === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, slings: null, pinnedMargin: null }
+  if (plan === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, gust, slings: null, pinnedMargin: null }
   const battery = (code: CaseCode): BatteryInput => ({
     plan,
     stiffness,
@@ -73,15 +79,13 @@ export function solve(hanger: Hanger): Solved {
     tolerance: answers['make.tolerance'],
   })
   return {
-    hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole,
+    hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, gust,
     slings: solveCases(battery, whole, cases.strandParted.state),
     pinnedMargin: pinnedMargin(battery('dry'), battery('watered')),
   }
 }
 
 const NO_SIDE_PULL = { side: 0, sideShare: 0, sideSource: 'hangs straight down' } as const
-
-const pulledAside = (load: CaseLoad, share: number, source: string): CaseLoad => ({ ...load, side: (load.weight / load.factor) * share, sideShare: share, sideSource: source })
 
 /** Stiffness of the way from hook to gathering knot, for the drop: the whole strand stretches, not its free part only. */
 function dropStiffness(answers: Answers, path: TautPath, strand: number, stiffness: number): number {

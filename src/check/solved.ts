@@ -5,6 +5,7 @@ import type { MassRange, State } from '../load/states'
 import type { SlingResult } from '../statics/sling/result'
 import type { CordStrengths } from './cordStrength'
 import type { HangerGeometry } from './geometry'
+import type { InGust } from './inGust'
 import type { SlingPlan } from './slingPlan'
 
 /** How one case loads the hanger. */
@@ -22,6 +23,8 @@ export interface CaseLoad {
   readonly side: number
   readonly sideShare: number
   readonly sideSource: string
+  /** Pull downwards at that moment, N. */
+  readonly sideDown: number
 }
 
 /** What the sling does in one case. */
@@ -36,6 +39,8 @@ export interface CaseSling {
   /** The same of each leg, with and before its floor; 0 of one that is gone. */
   readonly each: readonly number[] | null
   readonly solvedEach: readonly number[] | null
+  /** The leg that was taken away, from 0. */
+  readonly gone: number | null
   /** Sum of the legs' tensions as drawn, N. */
   readonly sum: number | null
   /** Legs slack or nearly slack in some solve within the length tolerance. */
@@ -58,6 +63,8 @@ export interface Solved {
   readonly plan: SlingPlan | null
   /** The cases that concern this hanger whole, nothing of it parted. */
   readonly wholeCases: readonly CaseCode[]
+  /** What the gust does that it is checked for; null under a roof. */
+  readonly gust: InGust | null
   /** Null where the strands do not reach round the pot. */
   readonly slings: Readonly<Record<CaseCode, CaseSling>> | null
   /** Whether the pinned sling stays upright with legs half as stiff and the centre of gravity 20 mm higher; null if not solved. */

@@ -14,7 +14,7 @@ export const TERM_CODES = [
   'strandsPerLeg', 'strandsThatCarry', 'efficiency', 'reserveOf', 'durationSlope', 'loadTime', 'testTime',
   'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'wraps', 'wrapTension', 'testMass', 'testVolume', 'waterDensity',
   'wire', 'insideWidth', 'meanRadius', 'yieldStress', 'plasticMoment', 'lever', 'sidePull',
-  'hookShare', 'rowShare', 'ringBar', 'ringBending', 'ringSplitting', 'acrossStrength', 'acrossScatter', 'acrossLow',
+  'hookShare', 'rowShare', 'ringRise', 'ringBar', 'ringBending', 'ringSplitting', 'acrossStrength', 'acrossScatter', 'acrossLow',
   'stickDiameter', 'stickHollow', 'stickModulus', 'stickArea', 'stickInertia', 'stickSpan', 'stickStiffness', 'rupture', 'shearStrength', 'grainShare', 'lowShare', 'stickDivisor',
   'bendingStress', 'shearStress', 'momentShare', 'shearPeak', 'shearPart', 'thrustShare', 'topCordLength', 'hookHeight', 'loadOffset', 'bowingThrust', 'stressShare',
   'screwDiameter', 'penetration', 'gravityIndex', 'withdrawalConstant', 'ultimateConstant', 'impliedSafety', 'endGrain', 'endGrainAcross',

@@ -1,5 +1,6 @@
 import { UNMEASURED_DIAMETER } from '../catalogue/cords'
 import { cradledProfile } from '../load/outline'
+import { sectionReach } from '../load/section'
 import { metres, newtons } from '../quantity/si'
 import { wallHook } from '../statics/wallHook'
 import type { PlaceDemandOutcome, PlaceLoad } from './placeLoad'
@@ -16,7 +17,7 @@ export function wallHookDemand(solved: Solved, { load, symbol, terms }: PlaceLoa
   const { answers } = solved.hanger
   const { path, outline, top } = solved.geometry
   if (!path.ok || top === null) return { ok: false, finding: { code: 'WALL_LEAN_UNKNOWN' }, fails: false, terms }
-  const widest = cradledProfile(outline).reduce((a, b) => (b.r > a.r ? b : a))
+  const widest = cradledProfile(outline, sectionReach).reduce((a, b) => (b.r > a.r ? b : a))
   const cord = answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value
   const projection = answers['hook.projection']
   const centre = widest.r + cord + answers['seat.offset']

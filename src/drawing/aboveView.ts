@@ -21,7 +21,7 @@ export function aboveView(check: CheckResult, code: CaseCode): Drawing {
   }
   const { pose, view, cord, carrying } = scene
   const hanging = view.above(pose.hangingPoint)
-  const ends = (leg: number): readonly [Point, Point] => [hanging, view.above(pose.leavePoint(leg))]
+  const ends = (leg: number): readonly [Point, Point] => [view.above(pose.upperEnd(leg)), view.above(pose.leavePoint(leg))]
   const shapes: Shape[] = [
     ...potOutlines(scene),
     ...standingLegs(scene).map((leg): Shape => ({ ...legPen(scene, leg), kind: 'cord', behind: false, ...bundle(ends(leg), cord, strandsSeen(carrying)) })),
@@ -60,7 +60,7 @@ function potOutlines(stand: Stand): readonly Shape[] {
 }
 
 /** The ring or stick seen on edge, or the point where bunched cords hang. */
-function topShapes({ answers, hangsFrom, hasStick, stickAt, pencil, cord }: Scene, [x, y]: Point): readonly Shape[] {
+function topShapes({ answers, hangsFrom, hasStick, stickAt, pencil, cord, check }: Scene, [x, y]: Point): readonly Shape[] {
   if (hasStick) {
     const half = answers['stick.length'] / 2
     return [{ kind: 'line', link: 'stick', ink: 'wire', leg: null, pencil: pencil('make.top', 'stick.length', 'stick.diameter'), points: [[x + stickAt - half, y], [x + stickAt + half, y]], width: answers['stick.diameter'], behind: false }]
@@ -68,8 +68,11 @@ function topShapes({ answers, hangsFrom, hasStick, stickAt, pencil, cord }: Scen
   if (hangsFrom !== 'ring') {
     return [{ kind: 'circle', link: 'hook', ink: 'wire', leg: null, pencil: pencil('hook.wire'), centre: [x, y], radius: 1.5 * cord, width: 0, behind: false }]
   }
+  const ring = { link: 'ring', ink: 'wire', leg: null, pencil: pencil('ring.wire', 'ring.inside'), width: answers['ring.wire'], behind: false } as const
+  const { ringRadius } = check.solved.geometry
+  if (ringRadius > 0) return [{ ...ring, kind: 'circle', centre: [x, y], radius: ringRadius }]
   const half = answers['ring.inside'] / 2 + answers['ring.wire']
-  return [{ kind: 'line', link: 'ring', ink: 'wire', leg: null, pencil: pencil('ring.wire', 'ring.inside'), points: [[x - half, y], [x + half, y]], width: answers['ring.wire'], behind: false }]
+  return [{ ...ring, kind: 'line', points: [[x - half, y], [x + half, y]] }]
 }
 
 function labelShape(scene: Scene, leg: number): Shape {

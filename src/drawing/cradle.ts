@@ -5,19 +5,21 @@ import type { Vector } from './pose'
 import type { Scene } from './scene'
 import type { Point, Shape } from './shape'
 
-/** A point on the pot under a strand: at an angle round the pot, so far along the strand from the gathering knot. */
-export function onStrand(scene: Scene, angle: number, along: number): Vector {
-  const { path, place, hangingPoint } = scene.pose
-  const at = (r: number, z: number): Vector => place([r * Math.cos(angle), r * Math.sin(angle), z])
-  if (along <= path.knotToBaseEdge) return at(along, 0)
-  if (along <= path.knotToLeave) {
-    const { r, z } = onSide(path, along)
-    return at(r, z)
-  }
-  const share = Math.min(1, (along - path.knotToLeave) / path.free)
-  const leave = at(path.leave.r, path.leave.z)
-  return leave.map((x, i) => x + ((hangingPoint[i] as number) - x) * share) as unknown as Vector
+/** A point on the pot under the strands of a leg, so far along them from the gathering knot; of a half leg between two. */
+export function onStrand({ pose }: Scene, leg: number, along: number): Vector {
+  const way = pose.way(leg)
+  const at = pose.place(onWay(way, pose.angle(leg), along))
+  if (along <= way.knotToLeave) return at
+  return partWay(at, Number.isInteger(leg) ? pose.upperEnd(leg) : pose.hangingPoint, Math.min(1, (along - way.knotToLeave) / way.free))
 }
+
+/** The same in the pot's frame, at any angle round it; beyond the leave point that point. */
+function onWay(way: TautPath, angle: number, along: number): Vector {
+  const { r, z } = along <= way.knotToBaseEdge ? { r: along, z: 0 } : onSide(way, Math.min(along, way.knotToLeave))
+  return [r * Math.cos(angle), r * Math.sin(angle), z]
+}
+
+const partWay = (a: Vector, b: Vector, share: number): Vector => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share, a[2] + (b[2] - a[2]) * share]
 
 /** Lengths along a strand from the gathering knot at which it bends over the pot's side, base edge first. */
 function bendsAlong({ touched, knotToBaseEdge }: TautPath): readonly (readonly [along: number, at: ProfilePoint])[] {
@@ -39,42 +41,40 @@ function onSide(path: TautPath, along: number): ProfilePoint {
   return { r: lower[1].r + (upper[1].r - lower[1].r) * share, z: lower[1].z + (upper[1].z - lower[1].z) * share }
 }
 
-/** A run of strand from one leg's leave point to the gathering knot: angle round the pot at each station along it. */
+/** A run of strand from one leg's leave point to the gathering knot: where it passes, placed. */
 interface Run {
   readonly leg: number
   readonly strands: number
-  readonly stations: readonly (readonly [angle: number, along: number])[]
+  readonly points: readonly Vector[]
 }
 
 /** In a net each leg parts into two at the rim, and half meets the neighbour's half at the first knots; else it runs straight down. */
 function runs(scene: Scene): readonly Run[] {
   const { answers, pose } = scene
   const first = answers['cradle.first']
-  const { knotToLeave, knotToBaseEdge } = pose.path
   const strands = answers['make.strands']
-  const net = isNet(scene) && strands > 1 && first < knotToLeave
   return standingLegs(scene).flatMap((leg): readonly Run[] => {
-    const angle = pose.angle(leg)
-    if (!net) return [{ leg, strands, stations: [[angle, knotToLeave], [angle, knotToBaseEdge], [angle, 0]] }]
-    return [-0.5, 0.5].map((aside) => {
-      const knot = pose.angle(leg + aside)
-      const edge: readonly (readonly [number, number])[] = first > knotToBaseEdge
-        ? [[knot, first], [knot, knotToBaseEdge]]
-        : [[angle + ((knot - angle) * (knotToLeave - knotToBaseEdge)) / (knotToLeave - first), knotToBaseEdge], [knot, first]]
-      return { leg, strands: Math.max(1, Math.ceil(strands / 2)), stations: [[angle, knotToLeave], ...edge, [knot, 0]] }
-    })
+    const way = pose.way(leg)
+    if (!isNet(scene) || strands <= 1 || first >= way.knotToLeave) return [{ leg, strands, points: downFrom(way, way.knotToLeave).map((along) => onStrand(scene, leg, along)) }]
+    return [-0.5, 0.5].map((aside) => ({ leg, strands: Math.max(1, Math.ceil(strands / 2)), points: asideToKnot(scene, leg, leg + aside) }))
   })
 }
 
-/** The stations with those between at which the side bends. */
-function bent(path: TautPath, stations: Run['stations']): Run['stations'] {
-  return stations.flatMap(([angle, along], i) => {
-    const next = stations[i + 1]
-    if (!next) return [[angle, along] as const]
-    const between = bendsAlong(path).filter(([at]) => at < along - 1e-9 && at > next[1] + 1e-9).reverse()
-    return [[angle, along] as const, ...between.map(([at]) => [angle + ((next[0] - angle) * (along - at)) / (along - next[1]), at] as const)]
-  })
+/** From a leg's leave point aside to a first knot between two legs, and from there down. */
+function asideToKnot({ pose, answers }: Scene, leg: number, knot: number): readonly Vector[] {
+  const first = answers['cradle.first']
+  const [from, to] = [pose.way(leg), pose.way(knot)]
+  const [start, end] = [pose.angle(leg), pose.angle(knot)]
+  const shareAt = (along: number): number => (from.knotToLeave - along) / (from.knotToLeave - first)
+  // Over flat sides it lies straight; round a curved one it bends where the way of its leg does, turning evenly.
+  const aside = from.knotToBaseEdge === to.knotToBaseEdge
+    ? downFrom(from, from.knotToLeave).filter((along) => along > first + 1e-9).map((along) => onWay(from, start + (end - start) * shareAt(along), along))
+    : [onWay(from, start, from.knotToLeave), ...(first > to.knotToBaseEdge ? [] : [partWay(onWay(from, start, from.knotToBaseEdge), onWay(to, end, to.knotToBaseEdge), Math.min(1, shareAt(from.knotToBaseEdge)))])]
+  return [...aside, ...downFrom(to, first).map((along) => onWay(to, end, along))].map(pose.place)
 }
+
+/** Lengths along a way from one of them down to the gathering knot, with those at which its side bends. */
+const downFrom = (way: TautPath, from: number): readonly number[] => [from, ...bendsAlong(way).map(([along]) => along).filter((along) => along < from - 1e-9).reverse(), 0]
 
 const isNet = ({ answers }: Scene): boolean => answers['cradle.kind'] === 'net'
 
@@ -82,8 +82,7 @@ const isNet = ({ answers }: Scene): boolean => answers['cradle.kind'] === 'net'
 export function cradleShapes(scene: Scene, behind: boolean): readonly Shape[] {
   const { pose, view, pencil, cord } = scene
   const pen = { link: 'seat', ink: 'cord', pencil: pencil('make.legs', 'make.strands', 'cord.diameter') } as const
-  const shapes = runs(scene).flatMap(({ leg, strands, stations }): readonly Shape[] => {
-    const points = bent(pose.path, stations).map(([angle, along]) => onStrand(scene, angle, along))
+  const shapes = runs(scene).flatMap(({ leg, strands, points }): readonly Shape[] => {
     const hidden = points.slice(0, -1).reduce((sum, p) => sum + view.depth(p) - view.depth(pose.place([0, 0, 0])), 0) > 0
     if (hidden !== behind) return []
     return [{ ...pen, kind: 'cord', leg, behind, ...bundle(points.slice(0, -1).map(view.front), cord, strandsSeen(strands)) }]
@@ -96,7 +95,7 @@ function knotShapes(scene: Scene, behind: boolean): readonly Shape[] {
   if (!isNet(scene)) return []
   const standing = new Set(standingLegs(scene))
   return Array.from({ length: pose.legs }, (_, leg) => leg).filter((leg) => standing.has(leg) && standing.has((leg + 1) % pose.legs)).flatMap((leg): readonly Shape[] => {
-    const at = onStrand(scene, pose.angle(leg + 0.5), answers['cradle.first'])
+    const at = onStrand(scene, leg + 0.5, answers['cradle.first'])
     const hidden = view.depth(at) - view.depth(pose.place([0, 0, 0])) > 1e-9
     if (hidden !== behind) return []
     return [{ kind: 'circle', link: 'seat', ink: 'cord', leg: null, pencil: pencil('cradle.kind', 'cradle.first', 'cord.diameter'), centre: view.front(at), radius: 1.6 * cord, width: 0, behind }]
@@ -108,7 +107,7 @@ export function underBase(scene: Scene): readonly Shape[] {
   const { pose, view, cord, pencil, gathering, answers } = scene
   const [x, z] = gathering
   return standingLegs(scene).map((leg): Shape => {
-    const edge = view.front(onStrand(scene, pose.angle(leg), pose.path.knotToBaseEdge))
+    const edge = view.front(onStrand(scene, leg, pose.way(leg).knotToBaseEdge))
     const axis: readonly Point[] = [[edge[0], edge[1] - cord / 2], [x, z - cord / 2]]
     return { kind: 'cord', link: 'gatheringTurn', ink: 'cord', leg, pencil: pencil('make.legs', 'make.strands', 'cord.diameter'), behind: false, ...bundle(axis, cord, Math.min(2, answers['make.strands'])) }
   })

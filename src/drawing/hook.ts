@@ -1,3 +1,4 @@
+import { levelRingShapes } from './levelRing'
 import type { Scene } from './scene'
 import type { Point, Shape } from './shape'
 
@@ -29,15 +30,19 @@ export function hookShapes(scene: Scene, x: number): readonly Shape[] {
   ]
 }
 
+const isLevel = ({ check }: Scene): boolean => check.solved.geometry.ringRadius > 0
+
 /** The half of the bowl that passes before the ring, drawn over it. */
 export function hookBeforeRing(scene: Scene): readonly Shape[] {
   const bowl = hookShapes(scene, 0)[1]
-  if (scene.hangsFrom !== 'ring' || scene.hasStick || scene.answers['connector.kind'] !== 'none' || bowl?.kind !== 'line') return []
+  if (scene.hangsFrom !== 'ring' || scene.hasStick || isLevel(scene) || scene.answers['connector.kind'] !== 'none' || bowl?.kind !== 'line') return []
   return [{ ...bowl, points: bowl.points.slice(STEPS / 4, STEPS / 2) }]
 }
 
 /** The ring the legs hang from, of its true wire and width. */
-export function ringShapes({ answers, hangsFrom, pose, pencil }: Scene): readonly Shape[] {
+export function ringShapes(scene: Scene): readonly Shape[] {
+  const { answers, hangsFrom, pose, pencil } = scene
+  if (isLevel(scene)) return levelRingShapes(scene)
   if (hangsFrom !== 'ring') return []
   const wire = answers['ring.wire']
   const inside = answers['ring.inside']
@@ -46,8 +51,9 @@ export function ringShapes({ answers, hangsFrom, pose, pencil }: Scene): readonl
 }
 
 /** Cords folded over the ring by lark's heads, one a leg, no more than fit. */
-export function larksHeads({ answers, hangsFrom, pose, pencil, cord }: Scene): readonly Shape[] {
-  if (hangsFrom !== 'ring') return []
+export function larksHeads(scene: Scene): readonly Shape[] {
+  const { answers, hangsFrom, pose, pencil, cord } = scene
+  if (hangsFrom !== 'ring' || isLevel(scene)) return []
   const wire = answers['ring.wire']
   const heads = Math.min(pose.legs, Math.max(1, Math.floor((0.8 * answers['ring.inside']) / cord)))
   const top = pose.hangingPoint[2]

@@ -9,7 +9,7 @@ export const standingLegs = ({ pose }: Scene): readonly number[] =>
 /** Ends of every leg from the front, as solved; null for one that is gone. */
 export const legEnds = (scene: Scene): readonly (readonly [Point, Point] | null)[] =>
   Array.from({ length: scene.pose.legs }, (_, leg) =>
-    leg === scene.pose.gone ? null : [scene.view.front(scene.pose.hangingPoint), scene.view.front(scene.pose.leavePoint(leg))] as const)
+    leg === scene.pose.gone ? null : [scene.view.front(scene.pose.upperEnd(leg)), scene.view.front(scene.pose.leavePoint(leg))] as const)
 
 const isBehind = ({ pose, view }: Scene, leg: number): boolean => view.depth(pose.leavePoint(leg)) > 0
 
@@ -20,7 +20,7 @@ export function legShapes(scene: Scene, behind: boolean): readonly Shape[] {
 
 function legShape(scene: Scene, leg: number): readonly Shape[] {
   const { pose, view, cord, carrying, code } = scene
-  const from = view.front(pose.hangingPoint)
+  const from = view.front(pose.upperEnd(leg))
   const to = view.front(pose.leavePoint(leg))
   const parted = code === 'strandParted' && leg === 0
   const left = bundle([from, to], cord, strandsSeen(carrying) - (parted ? 1 : 0))
@@ -78,9 +78,8 @@ function knotMarks(scene: Scene, leg: number, from: Point, to: Point, width: num
 /** Numbers of the legs, from 1, staggered along them so that no two meet. */
 export function legLabels(scene: Scene): readonly Shape[] {
   const { pose, view } = scene
-  const from = view.front(pose.hangingPoint)
-  const inOrder = standingLegs(scene).map((leg) => ({ leg, to: view.front(pose.leavePoint(leg)) })).sort((a, b) => a.to[0] - b.to[0])
-  return inOrder.map(({ leg, to }, i) => ({
+  const inOrder = standingLegs(scene).map((leg) => ({ leg, from: view.front(pose.upperEnd(leg)), to: view.front(pose.leavePoint(leg)) })).sort((a, b) => a.to[0] - b.to[0])
+  return inOrder.map(({ leg, from, to }, i) => ({
     ...legPen(scene, leg), ink: 'note', kind: 'label', at: between(from, to, 0.56 + 0.12 * (i % 3)), text: String(leg + 1),
   }))
 }

@@ -17,16 +17,13 @@ export function potLevel({ check }: Stand, z: number): Level {
   return { round: lower.round, across: between(lower.across, upper.across), along: between(lower.along, upper.along), z }
 }
 
-/** The edge of a level, placed: a circle, beginning at the view's right and running behind first, or four corners, which in a square lie where four legs do. */
+/** The edge of a level, placed: a circle, beginning at the view's right and running behind first, or four corners. */
 export function edgeOf({ pose, view }: Stand, { round, across, along, z }: Section & { readonly z: number }): readonly Vector[] {
   if (!round) {
-    return ([[1, 1], [-1, 1], [-1, -1], [1, -1]] as const).map(([x, y]) => {
-      const [u, v] = [x * along, y * across]
-      return pose.place([(u - v) * Math.SQRT1_2, (u + v) * Math.SQRT1_2, z])
-    })
+    return ([[1, 1], [-1, 1], [-1, -1], [1, -1]] as const).map(([x, y]) => pose.place([x * along, y * across, z]))
   }
   return Array.from({ length: SIDES }, (_, i) => {
-    const angle = (2 * Math.PI * i) / SIDES - view.turn
+    const angle = (2 * Math.PI * i) / SIDES - view.turn - pose.turned
     return pose.place([across * Math.cos(angle), across * Math.sin(angle), z])
   })
 }

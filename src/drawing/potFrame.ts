@@ -4,8 +4,10 @@ import type { Stand } from './scene'
 import type { Point } from './shape'
 
 /** A point in the upright plane through the pot's axis that faces the viewer, seen from the front: aside and above the base. */
-export const facing = ({ pose, view }: Stand, aside: number, height: number): Point =>
-  view.front(pose.place([aside * Math.cos(view.turn), -aside * Math.sin(view.turn), height]))
+export function facing({ pose, view }: Stand, aside: number, height: number): Point {
+  const turn = view.turn + pose.turned
+  return view.front(pose.place([aside * Math.cos(turn), -aside * Math.sin(turn), height]))
+}
 
 /** The levels of the pot and of what it stands in. */
 const levelsOf = ({ check }: Stand): readonly Level[] => Object.values(check.solved.geometry.outline).flatMap((levels: readonly Level[] | null) => levels ?? [])

@@ -18,7 +18,7 @@ export interface Stand {
   readonly hasStick: boolean
   /** Where the middle of the stick stands, from the pot’s axis: aside where this hanger is one of a row. */
   readonly stickAt: number
-  readonly pose: Pick<Pose, 'place' | 'hangingPoint'>
+  readonly pose: Pick<Pose, 'place' | 'turned' | 'hangingPoint'>
   readonly view: View
   readonly pencil: Pencil
   /** Cord diameter. */
@@ -42,11 +42,11 @@ export interface Scene extends Stand {
 }
 
 /** Length taken by the ring at the top of the hanger. */
-export const ringLength = ({ answers, hangsFrom }: Pick<Stand, 'answers' | 'hangsFrom'>): number => (hangsFrom === 'ring' ? answers['ring.inside'] + 2 * answers['ring.wire'] : 0)
+export const ringLength = ({ check }: Pick<Stand, 'check'>): number => check.solved.geometry.ringHeight
 
 /** From where the legs hang up to where the hanger hangs; of a top cord that does not reach only its stick. */
-function topOf({ solved: { hanger: { answers }, geometry: { top, hangsFrom, hasStick } } }: CheckResult): number {
-  if (hangsFrom === 'ring' && !hasStick) return Math.max(0, ringLength({ answers, hangsFrom }) - answers['ring.wire'])
+function topOf({ solved: { hanger: { answers }, geometry: { top, hangsFrom, hasStick, ringRadius, ringHeight } } }: CheckResult): number {
+  if (hangsFrom === 'ring' && !hasStick && ringRadius === 0) return Math.max(0, ringHeight - answers['ring.wire'])
   return top ?? answers['stick.diameter']
 }
 
@@ -70,16 +70,16 @@ export function sceneOf(check: CheckResult, code: CaseCode): Scene | null {
 
 /** The pot standing beside a strand that is too short for it, the gathering knot level with the base. */
 export function standOf(check: CheckResult, code: CaseCode): Stand {
-  const { hanger: { answers }, geometry: { strand, knot, hangsFrom } } = check.solved
-  const top = Math.max(strand + ringLength({ answers, hangsFrom }), answers['pot.height'] + answers['plant.height'])
+  const { hanger: { answers }, geometry: { strand, knot, ringHeight } } = check.solved
+  const top = Math.max(strand + ringHeight, answers['pot.height'] + answers['plant.height'])
   return {
     ...commonOf(check, code),
-    pose: { place: (point) => point, hangingPoint: [0, 0, strand] },
+    pose: { place: (point) => point, turned: 0, hangingPoint: [0, 0, strand] },
     unit: (top + knot + answers['make.fringe']) / 40,
   }
 }
 
 function commonOf(check: CheckResult, code: CaseCode): Omit<Stand, 'pose' | 'unit'> {
   const { hanger: { answers }, geometry } = check.solved
-  return { check, code, answers, hangsFrom: geometry.hangsFrom, hasStick: geometry.hasStick, stickAt: geometry.hasStick ? rowMiddle(answers) : 0, view: viewOf(answers['make.legs']), pencil: pencilOf(check), cord: geometry.knot / answers['gathering.wraps'] }
+  return { check, code, answers, hangsFrom: geometry.hangsFrom, hasStick: geometry.hasStick, stickAt: geometry.hasStick ? rowMiddle(answers) : 0, view: viewOf(geometry.turn), pencil: pencilOf(check), cord: geometry.knot / answers['gathering.wraps'] }
 }

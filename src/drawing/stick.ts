@@ -22,15 +22,16 @@ export function stickShapes(scene: Scene): readonly Shape[] {
 }
 
 /** Lark's heads over the stick, one a leg, in their row. */
-export function stickHeads({ answers, hangsFrom, pose, pencil, cord }: Scene): readonly Shape[] {
+export function stickHeads({ answers, hangsFrom, pose, pencil, cord, view }: Scene): readonly Shape[] {
   if (hangsFrom !== 'stick') return []
   const bottom = pose.hangingPoint[2]
   const width = Math.max(cord, Math.min(2 * cord, answers['stick.bunch'] / pose.legs))
   return Array.from({ length: pose.legs }, (_, i): Shape => {
-    const x = answers['stick.bunch'] * (i / (pose.legs - 1) - 0.5)
+    const [x] = view.front(pose.upperEnd(i))
+    const [towards] = view.front(pose.leavePoint(i))
     return {
       kind: 'line', link: 'leg', ink: 'cord', leg: null, pencil: pencil('make.legs', 'stick.bunch', 'cord.diameter'), width, behind: false,
-      points: [[x, bottom + answers['stick.diameter'] + 0.3 * cord], [x, bottom], [0, bottom - 0.6 * cord]],
+      points: [[x, bottom + answers['stick.diameter'] + 0.3 * cord], [x, bottom], [x + Math.sign(towards - x) * 0.1 * cord, bottom - 0.6 * cord]],
     }
   })
 }

@@ -11,9 +11,8 @@ export interface View {
   readonly turn: number
 }
 
-/** The view of a hanger of so many legs, turned by a quarter of their spacing: from the front no leg then covers another. */
-export function viewOf(legs: number): View {
-  const turn = Math.PI / (2 * legs)
+/** The view of a hanger turned by an angle, rad. */
+export function viewOf(turn: number): View {
   const cos = Math.cos(turn)
   const sin = Math.sin(turn)
   const across = ([x, y]: Vector): number => x * cos - y * sin

@@ -19,3 +19,10 @@ export const hangsFrom = (answers: TopAnswers): Answers['make.top'] => (answers[
  */
 export const hasStick = (answers: StickAnswers): boolean =>
   hangsFrom(answers) === 'stick' || (answers['make.arrangement'] === 'row' && answers['place.support'] !== 'overBeam')
+
+/**
+ * Whether the strands hang from a ring that lies level as a hoop, on cords of its own.
+ * @example liesLevel({ 'make.arrangement': 'legs', 'make.top': 'ring', 'ring.lies': 'level' }) // true
+ */
+export const liesLevel = (answers: TopAnswers & Pick<Answers, 'ring.lies'>): boolean =>
+  answers['make.arrangement'] === 'legs' && answers['make.top'] === 'ring' && answers['ring.lies'] === 'level'

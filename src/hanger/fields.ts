@@ -3,6 +3,7 @@ import type { Basis } from '../catalogue/basis'
 import { CORD_MAKES, FIBRES } from '../catalogue/cords'
 import { DAY, YEAR } from '../catalogue/duration'
 import { FILLING_KINDS } from '../catalogue/fillings'
+import { PULLERS } from '../catalogue/jolts'
 import { METALS } from '../catalogue/metals'
 import { PLANT_GROWTHS, PLANT_KINDS, PLANT_SIZES } from '../catalogue/plants'
 import { POT_MATERIALS_KINDS } from '../catalogue/potMaterials'
@@ -11,6 +12,7 @@ import { REFUSED_SUPPORTS } from '../catalogue/refusals'
 import { BENEATH } from '../catalogue/reserves'
 import { SUBSTRATES } from '../catalogue/substrates'
 import { TIMBERS } from '../catalogue/timber'
+import { WINDS } from '../catalogue/wind'
 import { WOODS, type WoodCode } from '../catalogue/woods'
 import type { UnitSymbol } from '../quantity/units'
 import { ARRANGEMENTS } from './arrangement'
@@ -70,6 +72,7 @@ export const FIELDS = {
   'pot.length': quantity('length', 60 * mm, 1500 * mm, times(2.5, 'pot.rim', 'mm', 'a trough two and a half times as long as wide'), LATER),
   'pot.belly': quantity('length', 40 * mm, 1200 * mm, { from: (earlier) => 1.15 * Math.max(earlier('pot.rim'), earlier('pot.base')), unit: 'mm', basis: 'common practice', source: 'a belly a little wider than rim and base' }, LATER),
   'pot.bellyHeight': quantity('length', 10 * mm, 1000 * mm, times(0.5, 'pot.height', 'mm', 'widest half way up'), LATER),
+  'pot.strandsAt': choice(['corners', 'sides'], 'corners', 'a leg at each corner', LATER),
   'pot.edge': choice(['rounded', 'sharp'], 'rounded', 'a moulded or thrown rim', LATER),
   'pot.material': choice(POT_MATERIALS_KINDS, 'terracotta', 'the usual flower pot', ESSENTIAL),
   'pot.wall': open('length', 0.3 * mm, 60 * mm, LATER),
@@ -99,6 +102,8 @@ export const FIELDS = {
   'plant.mass': open('mass', 0.005, 60, LATER),
   'plant.growth': choice(PLANT_GROWTHS, 'grows', 'a plant grows until its roots fill the pot', LATER),
   'plant.height': quantity('length', 0, 3, times(1, 'pot.rim', 'mm', 'a plant about as tall as its pot is wide'), LATER),
+  'plant.width': quantity('length', 0, 4, times(2, 'pot.rim', 'mm', 'a plant twice as wide as its pot: with height and trailing stems the 0.19 m2 of a published 25 cm basket in leaf'), LATER),
+  'plant.trail': quantity('length', 0, 4, times(0.5, 'pot.rim', 'mm', 'stems that trail half the pot’s width below its rim'), LATER),
   'seat.offset': quantity('length', 0, 300 * mm, times(0.05, 'pot.rim', 'mm', 'a pot set in by eye'), LATER),
   'make.stage': choice(['planned', 'made'], 'planned', 'everything can still be changed', FIRST),
   'make.have': choice(['yes', 'no'], 'yes', 'a hanger is meant unless the maker says there is none yet', FIRST),
@@ -127,6 +132,8 @@ export const FIELDS = {
   'cradle.kind': choice(['net', 'open'], 'net', 'neighbouring legs are knotted together round the pot', LATER),
   'cradle.first': quantity('length', 10 * mm, 1, times(0.55, 'pot.rim', 'mm', 'first knots about half the rim above the gathering knot'), LATER),
   'gathering.wraps': quantity('count', 1, 40, is(8, '', 'common practice', 'eight wraps'), LATER),
+  'gathering.cordLength': open('length', 100 * mm, 20, LATER),
+  'gathering.tails': quantity('length', 0, 1, is(200 * mm, 'mm', 'common practice', 'a hand’s width left at both ends to pull on'), TACIT),
   'testHang.mass': open('mass', 0.1, 500, LATER),
   'testHang.volume': open('volume', 0.1 * litre, 500 * litre, LATER),
   'testHang.time': quantity('time', 60, YEAR, is(60, 'min', 'common practice', 'a time that was not noted counts as too short'), LATER),
@@ -136,6 +143,10 @@ export const FIELDS = {
   'ring.metal': choice([...METALS, 'wood'], 'steel', 'a welded steel ring', LATER),
   'ring.wire': quantity('length', 1 * mm, 40 * mm, is(4 * mm, 'mm', 'common practice', 'ring of 4 mm wire'), LATER),
   'ring.inside': quantity('length', 8 * mm, 300 * mm, is(40 * mm, 'mm', 'common practice', 'ring 40 mm wide inside'), LATER),
+  'ring.lies': choice(['upright', 'level'], 'upright', 'the ring hangs upright on the hook', TACIT),
+  'ring.cords': quantity('count', 3, 12, times(1, 'make.legs', '', 'each leg runs on from the ring to the hook'), LATER),
+  'ring.cordStrands': quantity('count', 1, 48, times(1, 'make.strands', '', 'as many strands as in a leg'), LATER),
+  'ring.rise': quantity('length', 10 * mm, 3, times(1.5, 'ring.inside', 'mm', 'the ring hangs half as far again under the hook as it is wide'), LATER),
   'stick.wood': choice(STICK_WOODS, 'unknown', SAFE, LATER),
   'stick.diameter': quantity('length', 4 * mm, 120 * mm, is(16 * mm, 'mm', 'common practice', 'a dowel of 16 mm'), LATER),
   'stick.hollow': open('length', 0, 110 * mm, LATER),
@@ -190,7 +201,9 @@ export const FIELDS = {
   'row.others': open('mass', 0.1, 150, LATER),
   'rail.others': open('mass', 0.1, 500, LATER),
   'place.beneath': choice(BENEATH, 'people', SAFE, FIRST),
+  'place.reach': choice(['unknown', 'nobody', ...PULLERS], 'unknown', 'a child where people sit, sleep or play beneath, or the public; nobody elsewhere', TACIT),
   'place.exposure': choice(EXPOSURES, 'indoors', 'hung indoors and dry', LATER),
+  'place.wind': choice(WINDS, 'open', 'a garden or low balcony', LATER),
   'place.watering': choice(['weekly', 'daily'], 'weekly', 'a house plant', LATER),
   'place.life': quantity('time', 30 * DAY, 10 * YEAR, is(3 * YEAR, 'year', 'common practice', 'replaced after three years'), LATER),
   'reserve.own': open('ratio', 1, 20, LATER),

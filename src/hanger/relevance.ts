@@ -1,4 +1,4 @@
-import { hangsFrom, hasStick } from './arrangement'
+import { hangsFrom, hasStick, liesLevel } from './arrangement'
 import type { Answers, FieldPath } from './fields'
 import { readScrew } from './readScrew'
 
@@ -27,12 +27,14 @@ const roundABar: Rule = (a) => !fixed(a) && ['rail', 'curtainRod', 'showerRod', 
 /** A hole is drilled, in timber or in a wall, and its depth may matter. */
 const drilled: Rule = (a) => inTimber(a) || (fixed(a) && a['fixing.rated'] === null && ['aeratedBlock', 'concrete'].includes(a['place.substrate']))
 const tested: Rule = (a) => a['testHang.mass'] !== null || a['testHang.volume'] !== null
+const outdoors: Rule = (a) => a['place.exposure'] === 'outdoors'
 const cordGuess: Rule = (a) => a['cord.rated'] === null
 
 /** Fields that only matter beside certain answers to others; the rest always do. */
 const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'pot.base': (a) => a['pot.shape'] !== 'cylinder',
   'pot.length': (a) => a['pot.shape'] === 'trough',
+  'pot.strandsAt': (a) => (a['pot.shape'] === 'square' || a['pot.shape'] === 'trough') && a['cover.inside'] === null && a['cover.mass'] === null && a['make.legs'] === 4 && a['make.arrangement'] !== 'panel',
   'pot.belly': (a) => a['pot.shape'] === 'bellied',
   'pot.bellyHeight': (a) => a['pot.shape'] === 'bellied',
   'pot.material': estimatesPot,
@@ -59,6 +61,9 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'plant.kind': (a) => estimatesPot(a) && a['plant.mass'] === null && a['plant.size'] !== 'byPot',
   'plant.growth': estimatesPot,
   'plant.mass': hasPot,
+  'plant.width': outdoors,
+  'plant.trail': outdoors,
+  'place.wind': outdoors,
   'cord.make': cordGuess,
   'cord.diameter': hasHanger,
   'cord.weighedMass': (a) => hasHanger(a) && a['cord.linearDensity'] === null,
@@ -74,6 +79,10 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'ring.metal': wireRing,
   'ring.wire': onRing,
   'ring.inside': onRing,
+  'ring.lies': (a) => onRing(a) && a['make.arrangement'] === 'legs',
+  'ring.cords': liesLevel,
+  'ring.cordStrands': liesLevel,
+  'ring.rise': liesLevel,
   'stick.wood': onStick,
   'stick.diameter': onStick,
   'stick.hollow': (a) => onStick(a) && a['stick.wood'] === 'bamboo',

@@ -5,7 +5,7 @@ import { coverPotOf } from './coverPot'
 import { hasCover } from './drainage'
 import { potOutline } from './potOutline'
 import { hasSaucer, saucerOf } from './saucer'
-import { roundSection, sectionReach, squareSection, type Section } from './section'
+import { roundSection, squareSection, type Section } from './section'
 import type { Piece } from './solid'
 import type { Vessel } from './vesselMass'
 import { wallThickness } from './wallThickness'
@@ -41,7 +41,7 @@ export function cradledOutline(answers: Answers): CradledOutline {
 }
 
 function levelsOf({ from, to, at }: Piece): readonly Level[] {
-  const [below, middle, above] = [from, (from + to) / 2, to].map((z) => sectionReach(at(z))) as [number, number, number]
+  const [below, middle, above] = [from, (from + to) / 2, to].map((z) => at(z).across) as [number, number, number]
   const level = (z: number): Level => ({ ...at(z), z })
   if (Math.abs(below + above - 2 * middle) < 1e-9) return [level(from), level(to)]
   const steps = Array.from({ length: STRETCHES + 1 }, (_, i) => Math.sin((i / STRETCHES) * (Math.PI / 2)))
@@ -52,11 +52,11 @@ function levelsOf({ from, to, at }: Piece): readonly Level[] {
 }
 
 /**
- * The profile that a taut strand is laid over: how far what lies in the cradle reaches at each height, m, its
- * hollows bridged. Of square pots and troughs this is half the diagonal, as if turned round the axis.
+ * The profile that a taut strand is laid over, in an upright plane through the axis: how far what lies in the
+ * cradle reaches there at each height, m, its hollows bridged. `reach`: of one section in that plane.
  */
-export function cradledProfile({ pot, saucer, cover }: CradledOutline): readonly ProfilePoint[] {
-  const points = [...pot, ...(saucer ?? []), ...(cover ?? [])].map((level): ProfilePoint => ({ r: sectionReach(level), z: level.z }))
+export function cradledProfile({ pot, saucer, cover }: CradledOutline, reach: (section: Section) => number): readonly ProfilePoint[] {
+  const points = [...pot, ...(saucer ?? []), ...(cover ?? [])].map((level): ProfilePoint => ({ r: reach(level), z: level.z }))
   const kept: ProfilePoint[] = []
   for (const point of points.sort((a, b) => a.z - b.z || b.r - a.r)) {
     if (kept.length > 0 && (kept[kept.length - 1] as ProfilePoint).z === point.z) continue

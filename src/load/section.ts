@@ -19,3 +19,11 @@ export const sectionArea = ({ round, across, along }: Section): number => (round
  * @example sectionReach(squareSection(3, 1)) // 5
  */
 export const sectionReach = ({ round, across, along }: Section): number => (round ? across : Math.hypot(across, along))
+
+/**
+ * How far a section reaches in one direction, m; the angle is seen from above, 0 along its length.
+ * @example reachAt(squareSection(3, 1), Math.PI / 2) // 3
+ * @example reachAt(squareSection(3, 1), Math.atan2(3, 4)) // 5
+ */
+export const reachAt = ({ round, across, along }: Section, angle: number): number =>
+  (round ? across : 1 / Math.max(Math.abs(Math.cos(angle)) / along, Math.abs(Math.sin(angle)) / across))

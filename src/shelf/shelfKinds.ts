@@ -17,7 +17,7 @@ export const SHELF_PATHS: Readonly<Record<ShelfKind, readonly FieldPath[]>> = {
   ],
   mix: allOf('mix'),
   hook: allOf('hook'),
-  ring: allOf('ring'),
+  ring: ['ring.rated', 'ring.metal', 'ring.wire', 'ring.inside'],
 }
 
 /** The kinds that have pull tests of their own. */

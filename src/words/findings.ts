@@ -1,3 +1,4 @@
+import type { Puller } from '../catalogue/jolts'
 import type { Finding, FindingCode, Outcome } from '../check/finding'
 import type { FieldPath } from '../hanger/fields'
 import { STANDARD_GRAVITY } from '../quantity/si'
@@ -14,6 +15,9 @@ function unsaid(path: FieldPath): string {
 }
 const assumedText = (path: FieldPath, assumed: string): string => FIELD_WORDS[path].choices[assumed] ?? assumed
 
+const TUGS: Readonly<Record<Puller, string>> = { cat: 'A cat that jumps in', child: 'A child who hangs on it' }
+/** A wind as weather reports give it. */
+const speedText = (speed: number): string => `${Math.round(speed * 3.6)} km/h (${Math.round(speed / 0.44704)} mph)`
 const degrees = (value: number): string => `${Math.round(value)}°`
 
 const LEG_OUTCOME: Readonly<Record<Outcome, string>> = {
@@ -46,7 +50,9 @@ const FINDING_WORDS: Words = {
     ? 'Natural cord outdoors lasts one season, and it was to hang longer: replace it every year.'
     : 'Natural cord outdoors lasts one season: replace it every year.',
   OUTDOOR_LOSS_UNKNOWN: () => 'How fast this fibre loses strength in the sun is not known: some cords turn brittle in weeks. Use polyester outdoors.',
-  WIND_NOT_RECKONED: () => 'Outdoors the wind pulls too, and this version does not reckon with wind: hang it sheltered, or ask someone who can.',
+  LEANS_IN_WIND: ({ speed, lean, swing, reach }) => `In gusts of ${speedText(speed)} it leans by ${degrees(lean)} when it is dry, and may swing to ${degrees(Math.min(90, swing))} to any side.${reach === null ? '' : ` Keep ${lengthText(reach)} clear of walls and glass all round its plumb line, or tie it back.`}`,
+  WIND_THROWS: ({ speed, force }) => `A gust of ${speedText(speed)} pushes with ${forceText(force)}, more than it weighs: it is thrown about, and what that does to it cannot be reckoned. Hang it sheltered, or take it in when wind is forecast.`,
+  TUG_RECKONED: ({ who, pull, assumed }) => `${TUGS[who]} is reckoned, as the pull of ${forceText(pull)}${assumed ? ', since nobody said who can reach it and people are beneath. If nobody can, say so' : ''}.`,
   WEIGHED_TOO_LIGHT: () => 'The weight given is less than this pot with its mix can have. Weigh it again, or correct the measures of the pot.',
   LEG_TOO_SHORT: ({ strand, least }) => `The legs are too short to close under this pot: each runs ${lengthText(Math.max(0, strand))} from ring to gathering knot and needs more than ${lengthText(least)}. Make the hanger longer or the pot smaller.`,
   LEG_ANGLE_WIDE: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical: shallow legs multiply the load. Make the hanger longer.`,
@@ -67,10 +73,15 @@ const FINDING_WORDS: Words = {
   CRADLE_UNDER_BASE: ({ first, least }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, still under the base; they hold the side of this pot from ${lengthText(least)} on.`,
   CRADLE_ABOVE_RIM: ({ first, most }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, above the rim; they hold the side of this pot up to ${lengthText(most)}.`,
   GRIP_UNTESTED: ({ testMass }) => `No published test of a gathering knot exists, so its grip is only reckoned. Hang ${massLeastText(testMass)} in it for 24 h over a cushion with the strands marked where they leave the wraps; a slip under 3 mm settles it.`,
+  WRAPPING_CORD_SHORT: ({ length, makes, wraps, needed }) => `A wrapping cord of ${lengthText(length)} makes ${makes} ${makes === 1 ? 'wrap' : 'wraps'} round these strands, and ${wraps} were said: cut ${lengthText(Math.ceil(needed * 100) / 100)} for ${wraps === 1 ? 'it' : 'them'}. Until then only ${makes} count.`,
   TEST_HANG_TOO_SHORT: ({ time, least }) => `The test hang lasted ${timeText(time)}; it counts from ${timeText(least)}.`,
   TEST_HANG_SLIPPED: ({ slip, most }) => `The strands slipped ${lengthText(slip)} in the test hang; it counts below ${lengthText(most)}. Tie the knot tighter, with more wraps, and test again.`,
   TEST_HANG_SLIP_UNSAID: ({ most }) => `The test hang does not say how far the marked strands slipped; it counts below ${lengthText(most)}. Measure the slip.`,
   RING_UNRATED: ({ testMass }) => `A wooden ring cannot be reckoned: it breaks across the grain where nobody can see. Hang ${massLeastText(testMass)} on it for 24 h, or use a metal ring, or one with a rating.`,
+  RING_LEVEL_UNTESTED: ({ testMass }) => `How a ring that lies level bends between its cords is not reckoned, and a rating is for a pull upright. Hang ${massLeastText(testMass)} on it for 24 h, or hang the legs from an upright ring.`,
+  RING_CORDS_WIDE: ({ degrees: angle, refused }) => (refused
+    ? `The cords above the ring lie ${degrees(angle)} from the vertical; beyond 75° no number can be trusted. Hang the ring further below the hook.`
+    : `The cords above the ring lie ${degrees(angle)} from the vertical: shallow cords multiply the load. Hang the ring further below the hook.`),
   RING_MAY_OPEN: ({ force }) => `At ${forceText(force)} the ring may open slightly; it does not give way.`,
   HOOK_OPEN_OVER_PEOPLE: () => 'Over people an open hook is refused: a bump can lift the hanger out. Use a closed eye, or a hook with a latch or carabiner.',
   HOOK_UNMARKED: ({ testMass }) => `Of what metal the hook is was not said, so it counts as the softest. Hang ${massLeastText(testMass)} on it for 24 h, or find out what it is made of.`,

@@ -60,6 +60,7 @@ export const TERM_NAMES: Readonly<Record<TermCode, string>> = {
   waterDensity: 'weight of water by volume',
   wire: 'thickness of the wire',
   insideWidth: 'width inside',
+  ringRise: 'height of the hook above the ring',
   meanRadius: 'radius to the wire’s middle',
   yieldStress: 'stress at which the wire bends for good',
   plasticMoment: 'bending strength of the wire',

@@ -3,7 +3,7 @@ import { YIELD_STRESS } from '../../catalogue/metals'
 import { RATED_FOR_A_MOMENT, RATED_IN_ACCIDENT } from '../../catalogue/reserves'
 import type { CaseCode } from '../../load/loadCases'
 import { LOWER_TAIL, WEAKEST_ACROSS, WOOD_SCATTER } from '../../catalogue/sticks'
-import { hangsFrom } from '../../hanger/arrangement'
+import { hangsFrom, liesLevel } from '../../hanger/arrangement'
 import { metres, newtons, pascals } from '../../quantity/si'
 import { woodenRing } from '../../statics/woodenRing'
 import { closedRingLoad, plasticMoment, ringFirstYield } from '../../statics/wire'
@@ -20,26 +20,30 @@ import { weightTerms } from './weightTerms'
 /**
  * The ring the legs hang from, under the whole weight, N: rated, or a closed metal ring by plastic
  * collapse (RING_MAY_OPEN from its first yield on). Wooden rings are not known until test-hung
- * (RING_UNRATED), with an estimate across their grain. No results where the legs are bunched on the hook.
+ * (RING_UNRATED), with an estimate across their grain, nor are rings that lie level (RING_LEVEL_UNTESTED). No results where the legs are bunched on the hook.
  */
 export function ringLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
   if (hangsFrom(answers) !== 'ring') return []
-  const wired = answers['ring.rated'] === null && answers['ring.metal'] !== 'wood'
+  const level = liesLevel(answers)
+  const wired = !level && answers['ring.rated'] === null && answers['ring.metal'] !== 'wood'
   return temperAssumed(solved, wired ? ['ring.wire', 'ring.inside'] : [], solved.wholeCases.map((code) => {
     const load = solved.loads[code]
     const demand = { value: load.weight, unit: 'N' } as const
     const rated = answers['ring.rated']
     const base = { link: 'ring', side: 'hanger', case: code, demand, overallFactor: null, atLeast: 'holds' } as const
-    if (rated !== null) {
+    if (rated !== null && !level) {
       const { factors, terms } = ratedFactors(solved, code)
       return assessLink({ ...base, part: 'rated', capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the ring' }, factors, grade: 'rated', findings: [], terms: [...weightTerms(solved, code), ...terms] })
     }
     const metal = answers['ring.metal']
-    if (metal === 'wood' && testHangFaults(solved, false)?.length === 0) {
+    if ((metal === 'wood' || level) && testHangFaults(solved, false)?.length === 0) {
       const tested = assessLink({ ...base, part: 'testHang', ...byTestHang(solved, code), grade: 'tested', findings: liftFindings(solved, false) })
       // A ring that held its test mass holds at least that; beyond it nothing is known, as without a test.
       if (tested.utilisation !== null && tested.utilisation <= 1) return tested
+    }
+    if (level) {
+      return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', findings: [{ code: 'RING_LEVEL_UNTESTED', testMass: testMassFor(solved) }], terms: weightTerms(solved, code) })
     }
     if (metal === 'wood') {
       return assessLink({ ...base, part: 'whole', capacity: null, factors: [], grade: 'table', atLeast: 'not enough known', ...acrossGrain(solved, code) })

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { metres } from '../../../src/quantity/si'
-import { tautPath, type ProfilePoint, type TautPath } from '../../../src/statics/tautPath'
+import { ON_AXIS, tautPath, type ProfilePoint, type TautPath } from '../../../src/statics/tautPath'
 
 function pathOf(profile: readonly ProfilePoint[], strand: number): TautPath {
-  const path = tautPath({ profile, strand: metres(strand) })
+  const path = tautPath({ profile, upper: ON_AXIS, strand: metres(strand) })
   if (!path.ok) throw new Error(`needs ${path.least}`)
   return path
 }
@@ -74,10 +74,10 @@ describe.each(PROFILES)('a %s pot', (_, profile) => {
   })
 
   test('a strand a millimetre longer than the least reaches, a millimetre shorter does not', () => {
-    const none = tautPath({ profile, strand: metres(0.05) })
+    const none = tautPath({ profile, upper: ON_AXIS, strand: metres(0.05) })
     if (none.ok) throw new Error('reached')
-    expect(tautPath({ profile, strand: metres(none.least + 0.001) }).ok).toBe(true)
-    expect(tautPath({ profile, strand: metres(none.least - 0.001) }).ok).toBe(false)
+    expect(tautPath({ profile, upper: ON_AXIS, strand: metres(none.least + 0.001) }).ok).toBe(true)
+    expect(tautPath({ profile, upper: ON_AXIS, strand: metres(none.least - 0.001) }).ok).toBe(false)
   })
 })
 

@@ -3,7 +3,7 @@ import { slingInput, solveBattery, tensionsOf, type BatteryInput } from '../../.
 import { equalLegs, type SlingPlan } from '../../../src/check/slingPlan'
 import { metres } from '../../../src/quantity/si'
 import { solveSling } from '../../../src/statics/sling/solveSling'
-import { tautPath, type TautPath } from '../../../src/statics/tautPath'
+import { ON_AXIS, tautPath, type TautPath } from '../../../src/statics/tautPath'
 
 const PROFILE = [{ r: 0.07, z: 0 }, { r: 0.105, z: 0.185 }] as const
 
@@ -11,7 +11,7 @@ const PATH = pathOf()
 const legsOf = (count: number): SlingPlan => equalLegs(count, PATH)
 
 function pathOf(): TautPath {
-  const path = tautPath({ profile: PROFILE, strand: metres(0.8) })
+  const path = tautPath({ profile: PROFILE, upper: ON_AXIS, strand: metres(0.8) })
   if (!path.ok) throw new Error('no path')
   return path
 }

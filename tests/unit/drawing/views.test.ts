@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { aboveView, CASES, frontView, type CaseCode, type CheckResult, type Drawing, type Point, type Shape } from '#core'
+import { aboveView, CASES, frontView, type CaseCode, type CheckResult, type Drawing, type Patch, type Point, type Shape } from '#core'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
 import { DRAWN } from './drawnHangers'
 
@@ -44,10 +44,10 @@ describe.each(DRAWN)('%s', (_, check) => {
     })
 
     test('both views show every leg between its solved points, and the same one where x meets', () => {
-      const { path } = check.solved.geometry
+      const { path, legs, turn } = check.solved.geometry
       const count = check.solved.hanger.answers['make.legs']
-      const gone = code === 'legParted' || code === 'legPartedSudden' ? 0 : null
-      const turn = Math.PI / (2 * count)
+      const gone = check.solved.slings?.[code].gone ?? null
+      expect(gone === null).toBe(!path.ok || (code !== 'legParted' && code !== 'legPartedSudden'))
       expect(front.legs).toHaveLength(count)
       for (let leg = 0; leg < count; leg++) {
         const [inFront, fromAbove] = [front.legs[leg], above.legs[leg]]
@@ -56,11 +56,11 @@ describe.each(DRAWN)('%s', (_, check) => {
           expect(fromAbove).toBeNull()
           continue
         }
-        const angle = (2 * Math.PI * leg) / count
-        const [x, y, z] = solvedPoint(check, code, [path.leave.r * Math.cos(angle), path.leave.r * Math.sin(angle), path.leave.z])
+        const { angle, upper, path: { leave, top } } = legs[leg] as (typeof legs)[number]
+        const [x, y, z] = solvedPoint(check, code, [leave.r * Math.cos(angle), leave.r * Math.sin(angle), leave.z])
         const aside = x * Math.cos(turn) - y * Math.sin(turn)
         const away = x * Math.sin(turn) + y * Math.cos(turn)
-        expect(inFront?.[0]).toEqual([0, path.top])
+        expect(inFront?.[0]).toEqual([upper[0] * Math.cos(turn) - upper[1] * Math.sin(turn), top])
         expect(inFront?.[1][0]).toBeCloseTo(aside, 12)
         expect(inFront?.[1][1]).toBeCloseTo(z, 12)
         expect(fromAbove?.[1][0]).toBeCloseTo(aside, 12)
@@ -114,4 +114,22 @@ test('with an even number of legs the upright drawing is its own mirror image', 
     const sorted = [...ends].sort((a, b) => a - b)
     sorted.forEach((x, i) => expect(x).toBeCloseTo(-(sorted[sorted.length - 1 - i] as number), 9))
   }
+})
+
+describe('upper ends', () => {
+  const uppers = (patch: Patch, view: typeof frontView): readonly Point[] => view(checkOf({ ...ORDINARY, ...patch }), 'watered').legs.map((l) => l?.[0] ?? [NaN, NaN])
+
+  test('along a stick stand side by side, over its bunch, in the order of their places on the pot', () => {
+    const check = checkOf({ ...ORDINARY, 'make.top': 'stick', 'stick.bunch': '96 mm', 'make.legs': '5' })
+    const legs = [...frontView(check, 'watered').legs].sort((a, b) => (a?.[0][0] ?? NaN) - (b?.[0][0] ?? NaN))
+    expect(legs.map((l) => Math.round((l?.[0][0] ?? NaN) * 1e6))).toEqual([-48000, -24000, 0, 24000, 48000])
+    const places = legs.map((l) => l?.[1][0] ?? NaN)
+    places.slice(1).forEach((x, i) => expect(x).toBeGreaterThan(places[i] as number))
+  })
+
+  test('on a level ring stand on its circle, seen from above, at one height', () => {
+    const level: Patch = { 'ring.lies': 'level', 'ring.inside': '150 mm', 'ring.wire': '6 mm' }
+    for (const [x, y] of uppers(level, aboveView)) expect(Math.hypot(x, y)).toBeCloseTo(0.078, 12)
+    expect(new Set(uppers(level, frontView).map(([, z]) => z)).size).toBe(1)
+  })
 })

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import type { Patch } from '#core'
 import { cradledOutline, cradledProfile } from '../../../src/load/outline'
+import { reachAt, sectionReach } from '../../../src/load/section'
 import { metres } from '../../../src/quantity/si'
-import { tautPath } from '../../../src/statics/tautPath'
+import { ON_AXIS, tautPath } from '../../../src/statics/tautPath'
 import { hangerOf } from '../hanger/hangerOf'
 
-const profileOf = (patch: Patch) => cradledProfile(cradledOutline(hangerOf(patch).answers))
+const profileOf = (patch: Patch) => cradledProfile(cradledOutline(hangerOf(patch).answers), sectionReach)
 const ROUND: Patch = { 'pot.rim': '202 mm', 'pot.base': '134 mm', 'pot.height': '176 mm' }
 const BOWL: Patch = { ...ROUND, 'pot.shape': 'bowl', 'pot.base': '90 mm' }
 const BELLIED: Patch = { ...ROUND, 'pot.shape': 'bellied', 'pot.belly': '248 mm', 'pot.bellyHeight': '97 mm' }
@@ -13,6 +14,15 @@ const BELLIED: Patch = { ...ROUND, 'pot.shape': 'bellied', 'pot.belly': '248 mm'
 test('straight sides are two points', () => {
   expect(profileOf(ROUND)).toEqual([{ r: 0.067, z: 0 }, { r: 0.101, z: 0.176 }])
   expect(profileOf({ ...ROUND, 'pot.shape': 'cylinder' })).toEqual([{ r: 0.101, z: 0 }, { r: 0.101, z: 0.176 }])
+})
+
+test('a strand over the middle of a side lies over half the width or length, one beside it over more, up to the corner', () => {
+  const trough = cradledOutline(hangerOf({ ...ROUND, 'pot.shape': 'trough', 'pot.length': '502 mm' }).answers)
+  const rim = (angle: number): number | undefined => cradledProfile(trough, (section) => reachAt(section, angle))[1]?.r
+  expect(rim(0)).toBeCloseTo(0.251, 12)
+  expect(rim(Math.PI / 2)).toBeCloseTo(0.101, 12)
+  expect(rim(2)).toBeCloseTo(0.101 / Math.sin(2), 12)
+  expect(rim(Math.atan2(0.101, 0.251))).toBeCloseTo(Math.hypot(0.101, 0.251), 12)
 })
 
 test('square pots and troughs reach half their diagonal', () => {
@@ -44,7 +54,7 @@ describe.each([['bowl', BOWL], ['bellied', BELLIED]] as const)('a %s', (_, patch
 
 describe('a taut strand', () => {
   test('leaves a bowl at its rim', () => {
-    const path = tautPath({ profile: profileOf(BOWL), strand: metres(0.83) })
+    const path = tautPath({ profile: profileOf(BOWL), upper: ON_AXIS, strand: metres(0.83) })
     expect(path.ok && path.leave.z).toBeCloseTo(0.176, 12)
   })
 
@@ -55,7 +65,7 @@ describe('a taut strand', () => {
     const upper = (0.176 - level) / Math.sqrt(1 - (0.101 / a) ** 2)
     const radius = (z: number): number => a * Math.sqrt(1 - ((z - level) / (z < level ? lower : upper)) ** 2)
     const curve = Array.from({ length: 40_001 }, (_unused, i) => ({ z: (0.176 * i) / 40_000, r: radius((0.176 * i) / 40_000) }))
-    const [fine, coarse] = [tautPath({ profile: curve, strand: metres(0.83) }), tautPath({ profile: profileOf(BELLIED), strand: metres(0.83) })]
+    const [fine, coarse] = [tautPath({ profile: curve, upper: ON_AXIS, strand: metres(0.83) }), tautPath({ profile: profileOf(BELLIED), upper: ON_AXIS, strand: metres(0.83) })]
     if (!fine.ok || !coarse.ok) throw new Error('no path')
     expect(fine.leave.z).toBeGreaterThan(level)
     expect(fine.leave.z).toBeLessThan(0.176)
@@ -65,7 +75,7 @@ describe('a taut strand', () => {
   })
 
   test('leaves a narrow-mouthed pot at or below its rim on the way to a far point', () => {
-    const path = tautPath({ profile: profileOf({ ...BELLIED, 'pot.rim': '90 mm' }), strand: metres(0.9) })
+    const path = tautPath({ profile: profileOf({ ...BELLIED, 'pot.rim': '90 mm' }), upper: ON_AXIS, strand: metres(0.9) })
     expect(path.ok && path.leave.z).toBeGreaterThan(0.097)
     expect(path.ok && path.leave.r).toBeGreaterThan(0.045)
   })
