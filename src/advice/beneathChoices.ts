@@ -1,6 +1,7 @@
 import { BENEATH, peopleBeneath, RESERVE, RESERVE_ON_ALLOWABLE, type Beneath } from '../catalogue/reserves'
 import { cautionsFor, type Caution } from '../check/cautions'
 import type { Answers } from '../hanger/fields'
+import { wholeCases } from '../load/loadCases'
 import type { Loaded } from './loadedHanger'
 import { packetRating } from './packetRating'
 
@@ -28,7 +29,8 @@ export const beneathChoices = (loaded: Loaded): readonly BeneathChoice[] => BENE
   const there: Loaded = {
     ...loaded,
     document: { ...loaded.document, typed: { ...loaded.document.typed, 'place.beneath': beneath } },
-    solved: { ...solved, hanger: { ...solved.hanger, answers: answersOver(beneath) } },
+    // Who can reach it may be taken from what is beneath, so whether it is tugged at.
+    solved: { ...solved, hanger: { ...solved.hanger, answers: answersOver(beneath) }, wholeCases: wholeCases(answersOver(beneath)) },
   }
   return {
     beneath,

@@ -34,6 +34,7 @@ import * as testHang from './testHang'
 import * as timber from './timber'
 import * as vessels from './vessels'
 import * as weighing from './weighing'
+import * as wind from './wind'
 import * as withdrawal from './withdrawal'
 import * as woods from './woods'
 import { collectEntries, type CatalogueEntry } from './collectEntries'
@@ -44,7 +45,7 @@ const MODULES = {
   cords, tenacities, soaking, weighing, cordTests, pullTests, ropeTables, knots, knotEfficiencies, frictionPairs,
   metals, woods, sticks, timber, screws, withdrawal, lateral, eurocodeScrews,
   places, plugs, boardFixings, ceilings, concrete, chain, connectors,
-  legs, seat, jolts, testHang,
+  legs, seat, jolts, wind, testHang,
   duration, ageing, reinspection, reserves,
 } as const
 

@@ -3,6 +3,7 @@ import type { Assumed, Hanger } from '../hanger/hanger'
 import { defaultCounts } from '../hanger/relevance'
 import { care, type Care } from './care'
 import { cautionsFor, type Caution } from './cautions'
+import { dynamicFindings, temperReach } from './dynamicFindings'
 import { besideLifeLines } from './factorGuidance'
 import type { Finding } from './finding'
 import { LINKS, type LinkResult, type Side } from './linkResult'
@@ -36,14 +37,15 @@ export interface CheckResult {
  * Second stage of a check: every link of the load path, and the whole. Findings on the whole:
  * REDUNDANCY_STRAND and REDUNDANCY_LEG always, WEIGHED_STATE_ASSUMED where a weight came without its
  * state, RESERVE_CHANGED or RESERVE_NEEDS_REASON where the maker gave a reserve of their own, FORCE_FROM_MASS
- * where a force was given as a mass.
+ * where a force was given as a mass, LEANS_IN_WIND outdoors, TUG_RECKONED where somebody may pull at it.
  */
 export function assess(solved: Solved): CheckResult {
   const { answers, assumed } = solved.hanger
-  const links = temperBeneath(solved, linksOf(solved))
+  const links = temperReach(solved, temperBeneath(solved, linksOf(solved)))
   const on = (side: Side): Verdict => worstOf(links.filter((l) => l.side === side).map((l) => l.verdict))
   const left = redundancy(solved)
   const findings: Finding[] = [{ code: 'REDUNDANCY_STRAND', outcome: left.strand }, { code: 'REDUNDANCY_LEG', outcome: left.leg }]
+  findings.push(...dynamicFindings(solved))
   if (answers['weighed.mass'] !== null && !solved.hanger.given.has('weighed.state')) findings.unshift({ code: 'WEIGHED_STATE_ASSUMED' })
   findings.unshift(...reserveFindings(solved), ...solved.hanger.asMass.map((path): Finding => ({ code: 'FORCE_FROM_MASS', path, force: answers[path] as number })))
   return {

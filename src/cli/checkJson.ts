@@ -4,7 +4,7 @@ import type { LinkResult } from '../check/linkResult'
 import type { Finding } from '../check/finding'
 import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
-import { CASES } from '../load/loadCases'
+import { CASES, type CaseCode } from '../load/loadCases'
 import { STATES } from '../load/states'
 import { careReasonText, careSentences } from '../words/care'
 import { CAUTION_TEXTS } from '../words/cautions'
@@ -14,6 +14,8 @@ import { slingJson } from './slingJson'
 
 export const CHECK_FORMAT = 'strandwise-check'
 export const CHECK_VERSION = 1
+
+const PARTED: readonly CaseCode[] = ['strandParted', 'legParted', 'legPartedSudden']
 
 const findingJson = (finding: Finding): object => ({ ...finding, text: findingText(finding) })
 
@@ -55,6 +57,8 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
   const { check } = answer
   const { solved, governing } = check
   const { path } = solved.geometry
+  // What parts or is let go concerns every hanger; of the others only its own.
+  const concerns = (code: CaseCode): boolean => PARTED.includes(code) || solved.wholeCases.includes(code)
   const unknown = unknownKeyNames(document)
   const findings: readonly Finding[] = unknown.length > 0 ? [...check.findings, { code: 'UNKNOWN_KEYS', names: unknown }] : check.findings
   return {
@@ -77,7 +81,7 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
       hangerMass: solved.hangerMass.dry,
       centreOfGravity: Object.fromEntries(STATES.map((state) => [state, solved.potted[state].centre])),
     },
-    sling: Object.fromEntries(CASES.map((code) => [code, solved.slings === null ? null : slingJson(solved.slings[code].drawn)])),
+    sling: Object.fromEntries(CASES.map((code) => [code, solved.slings === null || !concerns(code) ? null : slingJson(solved.slings[code].drawn)])),
     links: check.links.map(linkJson),
     remedies: answer.remedies.map((r) => ({ code: r.code, patch: r.patch, verdict: r.verdict, utilisation: r.utilisation })),
     heaviest: answer.heaviest === null ? null : { watered: answer.heaviest },

@@ -3,6 +3,7 @@ import { FILLINGS } from '../catalogue/fillings'
 import { PLANT_CENTRE_SHARE } from '../catalogue/plants'
 import { POT_MATERIALS } from '../catalogue/potMaterials'
 import { WATER_DENSITY } from '../catalogue/pottingMixes'
+import { RAIN_ON_PLANT } from '../catalogue/wind'
 import type { Answers } from '../hanger/fields'
 import { metres } from '../quantity/si'
 import type { Component } from './component'
@@ -13,7 +14,7 @@ import { plantMass } from './plantMass'
 import { potShape, type PotShape } from './potShape'
 import { hasSaucer, saucer } from './saucer'
 import type { Solid } from './solid'
-import { addMass, gainOf, massRange, NO_MASS, scaleMass, STATES, type MassRange, type State } from './states'
+import { addMass, gainOf, massRange, NO_MASS, scaleMass, STATES, timesRange, type MassRange, type State } from './states'
 import { soakedInto } from './vesselMass'
 
 /** What hangs in the seat in one state, component by component, from dimensions and materials. */
@@ -32,6 +33,7 @@ export function estimateStates(answers: Answers): Readonly<Record<State, Estimat
       filled('topping', shape.topping, FILLINGS[answers['topping.kind']], state, FILLINGS[answers['topping.kind']].watered.basis),
       { part: 'plant', mass: plant.mass, water: NO_MASS, centre: metres(shape.height + PLANT_CENTRE_SHARE.value * answers['plant.height']), basis: plant.basis },
     ]
+    if (answers['place.exposure'] === 'outdoors' && state !== 'dry') parts.push(rain(plant.mass, answers, shape, state))
     const reservoir = answers['reservoir.volume']
     if (reservoir !== null) parts.push(reservoirWater(reservoir, shape, state))
     if (state === 'flooded') parts.push(standingWater(answers, shape))
@@ -50,6 +52,12 @@ function emptyPot(answers: Answers, { shell }: PotShape, state: State): Componen
     : massRange(weighed, weighed, weighed)
   const water = state === 'dry' ? NO_MASS : soakedInto(dry, answers['pot.material'])
   return { part: 'pot', mass: addMass(dry, water), water, centre: shell.centroid, basis: weighed === null ? density.basis : 'your own' }
+}
+
+/** Rain on the leaves, which may or may not have fallen on a pot just watered. It was not on the scale with a pot that was weighed. */
+function rain(plant: MassRange, answers: Answers, { height }: PotShape, state: State): Component {
+  const clings = timesRange(plant, state === 'flooded' ? RAIN_ON_PLANT : { ...RAIN_ON_PLANT, low: 0 })
+  return { part: 'rain', mass: clings, water: clings, centre: metres(height + PLANT_CENTRE_SHARE.value * answers['plant.height']), basis: RAIN_ON_PLANT.basis }
 }
 
 type Densities = Readonly<Record<State, Range | MassRange>>

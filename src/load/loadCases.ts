@@ -3,6 +3,7 @@ import { BUMP_ANGLE } from '../catalogue/jolts'
 import type { Answers } from '../hanger/fields'
 import { seconds, type Seconds } from '../quantity/si'
 import { drainageOf, keepsWater } from './drainage'
+import { pullerOf } from './reach'
 import type { State } from './states'
 
 /** Every load case. */
@@ -13,15 +14,18 @@ export const CASES_AT_REST = ['dry', 'watered', 'flooded'] as const satisfies re
 /** The cases of every whole hanger, nothing parted. */
 export const CASES_ALWAYS = [...CASES_AT_REST, 'bump', 'setDown', 'drop'] as const satisfies readonly CaseCode[]
 
+type CaseAnswers = Pick<Answers, 'make.arrangement' | 'place.exposure' | 'place.reach' | 'place.beneath'>
 /** Which hangers a further case concerns. */
-const FURTHER: Readonly<Partial<Record<CaseCode, (answers: Answers) => boolean>>> = {
+const FURTHER: Readonly<Partial<Record<CaseCode, (answers: CaseAnswers) => boolean>>> = {
+  gust: (a) => a['place.exposure'] === 'outdoors',
+  tug: (a) => pullerOf(a) !== null,
   neighbourDown: (a) => a['make.arrangement'] === 'row',
 }
 /**
  * The cases that concern a hanger whole, nothing of it parted, in the order of CASES.
- * @example wholeCases({ 'make.arrangement': 'row' }).includes('neighbourDown') // true
+ * @example wholeCases({ 'make.arrangement': 'row', 'place.exposure': 'indoors', 'place.reach': 'nobody' }).includes('neighbourDown') // true
  */
-export const wholeCases = (answers: Answers): readonly CaseCode[] =>
+export const wholeCases = (answers: CaseAnswers): readonly CaseCode[] =>
   CASES.filter((code) => (CASES_ALWAYS as readonly CaseCode[]).includes(code) || FURTHER[code]?.(answers) === true)
 
 
@@ -56,7 +60,7 @@ function wateredTime(answers: Answers): number {
 /**
  * The load cases of a hanger. None lasts longer than the service life, nor is a life shorter than a
  * day counted on. Jolts and accidents meet the pot just watered, or standing in water where it cannot
- * surely run out; wind is not among the cases.
+ * surely run out: no hole is taken as plugged in the wind. A child who hangs on it is an accident, a cat that jumps in is not.
  */
 export function loadCases(answers: Answers): Readonly<Record<CaseCode, LoadCase>> {
   const life = answers['place.life']
@@ -72,7 +76,7 @@ export function loadCases(answers: Answers): Readonly<Record<CaseCode, LoadCase>
     bump: make('bump', wettest, MOMENT.value, false, true),
     setDown: make('setDown', wettest, MOMENT.value, false, true),
     gust: make('gust', wettest, MOMENT.value, false, true),
-    tug: make('tug', wettest, MOMENT.value, false, true),
+    tug: make('tug', wettest, MOMENT.value, pullerOf(answers) !== 'cat', true),
     lowerOut: make('lowerOut', 'watered', wateredTime(answers), false, true),
     neighbourDown: make('neighbourDown', 'watered', wateredTime(answers), false, true),
     drop: make('drop', wettest, MOMENT.value, true, true),

@@ -23,7 +23,7 @@ export interface PottedState {
 }
 
 /** What hangs with the pot but was not on the scale. */
-const BESIDE: readonly WeightPart[] = ['saucer', 'coverPot']
+const BESIDE: readonly WeightPart[] = ['saucer', 'coverPot', 'rain']
 const isBeside = ({ part }: Component): boolean => BESIDE.includes(part)
 const massOf = (components: readonly Component[]): MassRange => components.reduce((sum, c) => addMass(sum, c.mass), NO_MASS)
 const waterOf = (components: readonly Component[]): MassRange => components.reduce((sum, c) => addMass(sum, c.water), NO_MASS)

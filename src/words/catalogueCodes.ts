@@ -16,7 +16,7 @@ export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
   cords: 'Cord', soaking: 'Wet cord', weighing: 'Weighing', tenacities: 'Yarn and cord', cordTests: 'Cord tests', pullTests: 'Pull tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
   metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening', eurocodeScrews: 'Screws by Eurocode 5',
   places: 'Fixings and brackets', plugs: 'Plugs', boardFixings: 'Fixings in plasterboard', ceilings: 'Ceilings and walls', concrete: 'Concrete', chain: 'Chain', connectors: 'Hooks, rings and connectors',
-  legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', testHang: 'Test hang',
+  legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', wind: 'Wind and rain', testHang: 'Test hang',
   duration: 'Time', ageing: 'Ageing', reinspection: 'Looking again', reserves: 'Reserves',
 }
 
@@ -89,6 +89,8 @@ export const CATALOGUE_CODES = {
   metal: { steel: 'steel', brass: 'brass', unknown: 'unknown metal' },
   roof: { indoors: 'indoors, dry', steamy: 'a steamy room' },
   beneath: FIELD_WORDS['place.beneath'].choices,
+  wind: FIELD_WORDS['place.wind'].choices,
+  puller: { cat: 'a cat', child: 'a child' },
   grade: GRADES,
   knot: KNOTS,
   tester: TESTERS,

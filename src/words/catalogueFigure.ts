@@ -37,6 +37,7 @@ const X_BY_ID: Readonly<Record<string, Write>> = {
   'lateral.BENDING_YIELD.nail.steps': (x) => `up to ${numberText(x * 1000)} mm`,
   'lateral.LAG_ACROSS_GRAIN.steps': (x) => `${numberText(x * 1000)} mm`,
   'sticks.SLOPE_OF_GRAIN.points': (x) => `1 in ${numberText(1 / x)}`,
+  'wind.FOLDED_LEAVES.points': (x) => `${numberText(x)} m/s`,
   'timber.ALLOWABLE_DURATION.steps': (x) => (x === Infinity ? 'longer' : `up to ${timeText(x)}`),
 }
 

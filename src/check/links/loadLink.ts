@@ -20,7 +20,7 @@ function needed(solved: Solved): readonly FieldPath[] {
 /**
  * The load itself: not a part that breaks, but without a pot, a hanger or an essential answer nothing
  * is certain. One result with its findings (NO_POT_YET, NO_HANGER_YET, ANSWER_NEEDED, WEIGHED_TOO_LIGHT,
- * WIND_NOT_RECKONED), none where all is said.
+ * WIND_THROWS), none where all is said.
  */
 export function loadLink(solved: Solved): readonly LinkResult[] {
   const { answers, assumed } = solved.hanger
@@ -29,7 +29,7 @@ export function loadLink(solved: Solved): readonly LinkResult[] {
   if (answers['make.have'] === 'no') findings.push({ code: 'NO_HANGER_YET' })
   for (const path of needed(solved)) findings.push({ code: 'ANSWER_NEEDED', path, assumed: assumed.find((a) => a.path === path)?.text ?? '' })
   if (answers['pot.have'] === 'yes' && Object.values(solved.potted).some((state) => state.tooLight)) findings.push({ code: 'WEIGHED_TOO_LIGHT' })
-  if (answers['place.exposure'] === 'outdoors') findings.push({ code: 'WIND_NOT_RECKONED' })
+  if (solved.gust?.throws === true) findings.push({ code: 'WIND_THROWS', speed: solved.gust.speed, force: solved.gust.force })
   if (findings.length === 0) return []
   return [assessLink({
     link: 'load', part: 'whole', side: 'hanger', case: 'watered', demand: null, capacity: null, factors: [], grade: 'table',

@@ -27,7 +27,7 @@ describe.each([{}, { 'weighed.mass': '4.1 kg', 'weighed.state': 'dry' }, { 'weig
 })
 
 test('of a pot that was not weighed it names every part', () => {
-  expect(makeup({}).flooded.segments.map((s) => s.part)).toEqual(['pot', 'layer', 'mix', 'plant', 'standingWater', 'saucer', 'hanger'])
+  expect(makeup({}).flooded.segments.map((s) => s.part)).toEqual(['pot', 'layer', 'mix', 'plant', 'rain', 'standingWater', 'saucer', 'hanger'])
 })
 
 test('a weighing stands as one part: exact in its state, with the water that comes on top when wetter', () => {
@@ -35,7 +35,8 @@ test('a weighing stands as one part: exact in its state, with the water that com
   expect(watered.segments[0]).toMatchObject({ part: 'weighed', mass: { low: 6.3, likely: 6.3, high: 6.3 } })
   expect([dry.weighed, watered.weighed, flooded.weighed]).toEqual([false, true, false])
   expect(dry.segments.map((s) => s.part)).toEqual(['weighed', 'saucer', 'hanger'])
-  expect(flooded.segments.map((s) => s.part)).toEqual(['weighed', 'layer', 'mix', 'standingWater', 'saucer', 'hanger'])
+  // Rain on the leaves was not on the scale.
+  expect(flooded.segments.map((s) => s.part)).toEqual(['weighed', 'layer', 'mix', 'standingWater', 'rain', 'saucer', 'hanger'])
   // What of the weighing is water when watered is what is gone when dry.
   expect(6.3 - (dry.segments[0]?.mass.likely ?? NaN)).toBeCloseTo(watered.segments[0]?.water ?? NaN, 12)
 })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { metres, metresPerSecond, newtons, pascals, radians } from '../../../src/quantity/si'
 import { tug, type Tug } from '../../../src/statics/tug'
-import { foliageShareAt, steadySwing, suddenSwing, windForce, type FoliageShare } from '../../../src/statics/wind'
+import { foliageShareAt, steadySwing, suddenAside, suddenSwing, windForce, type FoliageShare } from '../../../src/statics/wind'
 import { seededRandom } from '../quantity/seededRandom'
 
 const random = seededRandom(61)
@@ -69,5 +69,23 @@ describe('a tug', () => {
     expect(tug({ ...up, pull: newtons(61.99) }).ok).toBe(true)
     // Below the centre of gravity it throws the pot over before it lifts it.
     expect(tug({ ...up, pullDepth: metres(0.8), pull: newtons(61) })).toEqual({ ok: false, reason: 'lifted' })
+  })
+})
+
+describe('the pull aside in a sudden wind', () => {
+  test('is the greatest of the whole swing, and twice the wind where that is slight', () => {
+    for (const [W = 0, F = 0] of [[50, 2], [50, 20], [50, 49], [31, 62], [12, 140]]) {
+      const lean = Math.atan2(F, W)
+      const pulls = Array.from({ length: 4001 }, (_, i) => {
+        const p = lean * (i / 2000 - 1)
+        const pull = Math.hypot(W, F) * (3 * Math.cos(p) - 2 * Math.cos(lean))
+        return { aside: pull * Math.sin(lean + p), down: pull * Math.cos(lean + p) }
+      })
+      const most = pulls.reduce((a, b) => (b.aside > a.aside ? b : a))
+      const { aside, down } = suddenAside(newtons(W), newtons(F))
+      expect(aside / most.aside).toBeCloseTo(1, 6)
+      expect(Math.abs(down - most.down)).toBeLessThan(0.002 * Math.hypot(W, F))
+    }
+    expect(suddenAside(newtons(1000), newtons(1)).aside).toBeCloseTo(2, 4)
   })
 })

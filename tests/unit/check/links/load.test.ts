@@ -20,10 +20,11 @@ describe('what hangs', () => {
     expect(codesOf(light, 'load')).toEqual(['WEIGHED_TOO_LIGHT'])
   })
 
-  test('outdoors is blown at by a wind that is not reckoned with', () => {
-    const outdoors = checkOf({ ...ORDINARY, 'cord.fibre': 'polyester', 'cord.make': 'braided', 'place.exposure': 'outdoors' })
-    expect(codesOf(outdoors, 'load')).toEqual(['WIND_NOT_RECKONED'])
-    expect(outdoors.verdicts.hanger).not.toMatch(/holds/)
+  test('is not known where a gust pushes harder than it weighs', () => {
+    const outdoors = (wind: string) => checkOf({ ...ORDINARY, 'cord.fibre': 'polyester', 'cord.make': 'braided', 'place.exposure': 'outdoors', 'place.wind': wind })
+    expect(outdoors('open').links.map((l) => l.link)).not.toContain('load')
+    expect(codesOf(outdoors('exposed'), 'load')).toEqual(['WIND_THROWS'])
+    expect(outdoors('exposed').verdicts.hanger).not.toMatch(/holds/)
   })
 })
 

@@ -1,0 +1,30 @@
+import type { Answers } from '../hanger/fields'
+import { gustOn, type WindLoad } from '../load/windLoad'
+import { newtons, type Newtons, type Radians } from '../quantity/si'
+import { steadySwing, suddenSwing } from '../statics/wind'
+
+/** A hanger in the gust it is checked for; lightest when dry, and leaning most then. */
+export interface InGust extends WindLoad {
+  /** Lean in a steady wind of that speed, and the farthest swing where it comes all at once, dry. */
+  readonly lean: Radians
+  readonly swing: Radians
+  /** Lean just watered. */
+  readonly leanWatered: Radians
+  /** Whether it pushes harder than the freshly watered hanger weighs. */
+  readonly throws: boolean
+}
+
+/** Least weights of the hanger, N. */
+export interface LightWeights {
+  readonly dry: number
+  readonly watered: number
+}
+
+/** What a gust does to it; null under a roof. */
+export function inGust(answers: Answers, light: LightWeights): InGust | null {
+  if (answers['place.exposure'] !== 'outdoors') return null
+  const wind = gustOn(answers)
+  const dry = newtons(light.dry)
+  const leanOf = (weight: Newtons): Radians => steadySwing(weight, wind.force).lean
+  return { ...wind, lean: leanOf(dry), swing: suddenSwing(dry, wind.force).lean, leanWatered: leanOf(newtons(light.watered)), throws: wind.force > light.watered }
+}

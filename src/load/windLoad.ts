@@ -1,0 +1,50 @@
+import { BUNDLE_WIDTH, DRAG_COEFFICIENT, FOLDED_LEAVES, GUST_SPEED } from '../catalogue/wind'
+import { UNMEASURED_DIAMETER } from '../catalogue/cords'
+import type { Answers } from '../hanger/fields'
+import { metresPerSecond, type MetresPerSecond, type Newtons, type Pascals } from '../quantity/si'
+import { dynamicPressure, foliageShareAt, windForce, type InWind } from '../statics/wind'
+import { cradledOutline, type Level } from './outline'
+import { sectionReach } from './section'
+
+/** The wind on all of a hanger, whichever way it blows. */
+export interface WindLoad {
+  readonly speed: MetresPerSecond
+  readonly pressure: Pascals
+  readonly pot: InWind
+  readonly leaves: InWind
+  readonly cords: InWind
+  readonly force: Newtons
+}
+
+/** Silhouette of an outline with straight sides between its levels, m2; of square pots seen on their diagonal. */
+function silhouette(levels: readonly Level[]): number {
+  return levels.slice(1).reduce((sum, level, i) => {
+    const below = levels[i] ?? level
+    return sum + (level.z - below.z) * (sectionReach(below) + sectionReach(level))
+  }, 0)
+}
+
+const FOLDING = FOLDED_LEAVES.points.map(([speed, share]) => ({ speed: metresPerSecond(speed), share }))
+
+/**
+ * The push of a wind on pot, leaves and cords, none sheltered by another: q sum of Cd A, q = 0.613 V^2. A cover
+ * pot or saucer counts with its own silhouette where that is larger; leaves by the outline of their width and height, folded as the
+ * wind bends them; each leg as a bundle as long as its strands.
+ */
+export function windLoad(answers: Answers, speed: MetresPerSecond): WindLoad {
+  const { pot, saucer, cover } = cradledOutline(answers)
+  const square = answers['pot.shape'] === 'square' || answers['pot.shape'] === 'trough'
+  const parts = {
+    pot: { area: Math.max(silhouette(pot), silhouette(cover ?? [])) + silhouette(saucer ?? []), drag: (square ? DRAG_COEFFICIENT.squarePot : DRAG_COEFFICIENT.roundPot).value, share: 1 },
+    leaves: { area: answers['plant.width'] * (answers['plant.height'] + answers['plant.trail']), drag: DRAG_COEFFICIENT.leaves.value, share: foliageShareAt(FOLDING, speed) },
+    cords: {
+      area: answers['make.legs'] * answers['make.totalLength'] * BUNDLE_WIDTH.value * Math.sqrt(answers['make.strands']) * (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value),
+      drag: DRAG_COEFFICIENT.cord.value, share: 1,
+    },
+  }
+  const pressure = dynamicPressure(speed)
+  return { speed, pressure, ...parts, force: windForce(pressure, Object.values(parts)) }
+}
+
+/** The gust that a hanger is checked for where it hangs. */
+export const gustOn = (answers: Answers): WindLoad => windLoad(answers, metresPerSecond(GUST_SPEED[answers['place.wind']].value))
