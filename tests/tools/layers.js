@@ -22,7 +22,7 @@ export const layers = {
   'src/sheet': { values: [...core, 'src/advice', 'src/chance', 'src/words', 'src/drawing'], types: [], packages: ['zod'] },
   'src/index': { values: [...core, 'src/shelf', 'src/advice', 'src/chance', 'src/words', 'src/drawing', 'src/sheet'], types: [], packages: ['zod'] },
   'src/cli': { values: ['src'], types: [], packages: ['zod', 'node:'] },
-  renderer: { values: [], types: ['electron/contract'], packages: ['#core', 'vue', 'pinia'] },
+  renderer: { values: [], types: ['electron/contract'], packages: ['#core', 'vue', 'pinia', 'mathjs/number'] },
   electron: { values: [], types: [], packages: ['#core', 'node:', 'electron'] },
   'electron/preload': { values: ['electron/contract'], types: [], packages: ['electron'] },
   'electron/launch': { values: ['electron/contentSecurityPolicy'], types: [], packages: ['node:'] },
