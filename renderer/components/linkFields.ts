@@ -6,7 +6,7 @@ const CORD: readonly FieldPath[] = ['cord.fibre', 'cord.make', 'cord.diameter', 
 export const LINK_FIELDS: Readonly<Record<LinkCode, readonly FieldPath[]>> = {
   fixing: [
     'place.support', 'place.substrate', 'place.timber', 'fixing.kind', 'fixing.screw', 'fixing.diameter', 'fixing.penetration', 'fixing.plugHole', 'fixing.count', 'fixing.rated', 'fixing.ratedFor', 'fixing.ratedShear',
-    'bracket.reach', 'bracket.screws', 'bracket.top', 'bracket.bottom', 'fixing.proof', 'place.beneath',
+    'bracket.reach', 'bracket.screws', 'bracket.top', 'bracket.bottom', 'bracket.wide', 'fixing.proof', 'place.beneath',
   ],
   bracket: ['bracket.rated', 'bracket.reach', 'bracket.metal', 'bracket.thick', 'bracket.high', 'place.beneath'],
   pin: ['hook.projection', 'hook.wire', 'hook.metal', 'fixing.kind', 'fixing.diameter', 'fixing.penetration', 'fixing.between', 'place.beneath'],
@@ -33,6 +33,7 @@ export const RARE_FIELDS: Readonly<Partial<Record<LinkCode, readonly FieldPath[]
   fixing: ['place.known', 'fixing.length', 'fixing.between', 'fixing.timberDepth', 'fixing.grain', 'rail.others'],
   leg: ['cord.lot', 'make.fillers', 'make.cords', 'make.cutLength', 'make.tolerance', 'make.date', 'pot.edge', 'reserve.own', 'reserve.reason'],
   seat: ['pot.shape', 'pot.length', 'pot.belly', 'pot.bellyHeight'],
+  gatheringGrip: ['gathering.cordLength', 'gathering.tails'],
   load: [
     'pot.wall', 'pot.fillGap', 'mix.bulkDensity', 'mix.capacity', 'mix.porosity', 'layer.depth', 'layer.kind', 'topping.depth', 'topping.kind',
     'saucer.width', 'saucer.depth', 'saucer.mass', 'reservoir.volume', 'cover.inside', 'cover.height', 'cover.mass', 'plant.kind', 'plant.growth',

@@ -1,8 +1,10 @@
 import { PIVOT_RISE } from '../catalogue/places'
 import { SUBSTRATE_ROUTES, type Substrate } from '../catalogue/substrates'
 import type { Answers } from '../hanger/fields'
+import type { CaseCode } from '../load/loadCases'
 import { metres, newtons, radians } from '../quantity/si'
 import { bracketScrews, type ScrewPlace } from '../statics/bracket'
+import { asideLoad } from './asideLoad'
 import type { Term } from './linkResult'
 import type { PlaceDemandOutcome, PlaceLoad } from './placeLoad'
 import type { Solved } from './solved'
@@ -21,10 +23,11 @@ export function screwLevers(answers: Answers): readonly number[] {
 /**
  * What the worst screw of a bracket bears, N: the pull of the highest, T = W a y / sum y^2, turning on the lower
  * edge of its plate (10 mm above it on plasterboard), and its share of the weight along the wall; of a swing
- * arm, swung wherever, also the side moment. No answer where no screw stands above that edge
+ * arm, swung wherever, also the side moment. Pulled aside at its end, by S, a fixed arm turns its plate on a
+ * side edge as well, S a / (n w / 2) on each screw of one upright row, a swing arm follows; away from the wall S pulls straight out. No answer where no screw stands above that edge
  * (BRACKET_NO_LEVER); a swing arm on one screw turns round it and fails (BRACKET_TURNS).
  */
-export function bracketDemand(solved: Solved, { load, symbol, terms }: PlaceLoad): PlaceDemandOutcome {
+export function bracketDemand(solved: Solved, code: CaseCode, { load, symbol, terms }: PlaceLoad): PlaceDemandOutcome {
   const { answers } = solved.hanger
   const reach = answers['bracket.reach']
   const levers = screwLevers(answers)
@@ -36,7 +39,14 @@ export function bracketDemand(solved: Solved, { load, symbol, terms }: PlaceLoad
     const turns = straight.ok
     return { ok: false, finding: { code: turns ? 'BRACKET_TURNS' : 'BRACKET_NO_LEVER' }, fails: turns, terms }
   }
-  const [pull, shear] = [Math.max(...straight.pulls), Math.max(...aside.shears)]
+  const [hangs, shares] = [Math.max(...straight.pulls), Math.max(...aside.shears)]
+  const pulled = asideLoad(solved, code, { load, symbol })
+  const wide = answers['bracket.wide']
+  const [out, along] = pulled === null
+    ? [0, 0]
+    : [(pulled.down / load) * hangs + pulled.side * (swings ? 1 : Math.max(1, reach / ((levers.length * wide) / 2))), (pulled.down / load) * shares + pulled.side / levers.length]
+  const [pull, shear] = [Math.max(hangs, out), Math.max(shares, along)]
+  const shearOf = (down: string): string => (swings ? `sqrt((${down} * a * y_m / S_m)^2 + (${down} / n_s)^2)` : `${down} / n_s`)
   const squares = levers.reduce((sum, y) => sum + y * y, 0)
   return {
     ok: true, pull, shear, load,
@@ -47,9 +57,14 @@ export function bracketDemand(solved: Solved, { load, symbol, terms }: PlaceLoad
       ...(inBoard(answers) ? [fromCatalogue('pivotRise', 'y_p', PIVOT_RISE)] : []),
       entering('highestScrew', 'y_1', levers[0] ?? 0, 'm', 'computed', 'highest screw above the edge on which the plate turns'),
       entering('leverSquares', 'S_y', squares, 'm2', 'computed', 'sum of the squares of all such heights'),
-      worked('pullOut', 'E_N', pull, 'N', `${symbol} * a * y_1 / S_y`, 'a stiff bracket turns on its lower edge'),
+      ...(pulled === null ? [] : [...pulled.terms, ...(swings ? [] : [entering('plateWide', 'w_p', wide, 'm', 'your own', 'width of the bracket’s plate')])]),
+      worked(
+        'pullOut', 'E_N', pull, 'N',
+        pulled === null ? `${symbol} * a * y_1 / S_y` : `max(${symbol} * a * y_1 / S_y, P_d * a * y_1 / S_y + S${swings ? '' : ' * max(1, a / (n_s * w_p / 2))'})`,
+        pulled === null ? 'a stiff bracket turns on its lower edge' : swings ? 'a stiff bracket turns on its lower edge, or is pulled straight out besides' : 'a stiff bracket turns on its lower edge, or on that and a side edge',
+      ),
       ...(swings ? sideTerms(levers) : []),
-      worked('along', 'E_V', shear, 'N', swings ? `sqrt((${symbol} * a * y_m / S_m)^2 + (${symbol} / n_s)^2)` : `${symbol} / n_s`, swings ? 'swung to the side, the arm turns the plate in the plane of the wall' : 'the screws share the weight'),
+      worked('along', 'E_V', shear, 'N', pulled === null ? shearOf(symbol) : `max(${shearOf(symbol)}, ${shearOf('P_d')} + S / n_s)`, swings ? 'swung to the side, the arm turns the plate in the plane of the wall' : 'the screws share the weight'),
     ],
   }
 }

@@ -19,8 +19,8 @@ import { wallHookDemand } from './wallHookDemand'
 export function placeDemand(solved: Solved, code: CaseCode): PlaceDemandOutcome {
   const { answers } = solved.hanger
   const whole = placeLoad(solved, code)
-  if (answers['place.support'] === 'bracket' || answers['place.support'] === 'swingArm') return bracketDemand(solved, whole)
-  if (answers['place.support'] === 'wallHook') return shared(answers['fixing.count'], wallHookDemand(solved, whole))
+  if (answers['place.support'] === 'bracket' || answers['place.support'] === 'swingArm') return bracketDemand(solved, code, whole)
+  if (answers['place.support'] === 'wallHook') return shared(answers['fixing.count'], wallHookDemand(solved, code, whole))
   return shared(answers['fixing.count'], underCeiling(solved, code, whole))
 }
 

@@ -19,7 +19,7 @@ export const TERM_CODES = [
   'bendingStress', 'shearStress', 'momentShare', 'shearPeak', 'shearPart', 'thrustShare', 'topCordLength', 'hookHeight', 'loadOffset', 'bowingThrust', 'stressShare',
   'screwDiameter', 'penetration', 'gravityIndex', 'withdrawalConstant', 'ultimateConstant', 'impliedSafety', 'endGrain', 'endGrainAcross',
   'othersMass', 'placeLoad', 'pullOut', 'along', 'fixings', 'countedFixings', 'widestRadius', 'leanDrop', 'reach', 'screws', 'pivotRise', 'highestScrew', 'leverSquares', 'middleLever', 'middleSquares',
-  'pullOutRating', 'shearShare', 'alongCapacity', 'plugHole', 'boardBetween', 'leverInAll', 'armThick', 'armHigh', 'endWeight', 'proofMass', 'anchorDepth', 'coneConstant', 'concreteStrength', 'coneBound',
+  'pullOutRating', 'shearShare', 'alongCapacity', 'plugHole', 'boardBetween', 'leverInAll', 'armThick', 'armHigh', 'endWeight', 'asidePull', 'asideDown', 'plateWide', 'proofMass', 'anchorDepth', 'coneConstant', 'concreteStrength', 'coneBound',
   'lateralConstant', 'acrossGrain', 'countedDiameter', 'overLimit', 'lateralDepth', 'rootDiameter', 'bendingYield', 'bearingConstant', 'bearingPower', 'bearingPerLength', 'yieldReduction',
   'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'weightHeld', 'dropHeight', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare',
 ] as const

@@ -14,6 +14,8 @@ const inTimber: Rule = (a) => a['place.support'] !== 'overBeam' && a['place.subs
 const onStick: Rule = hasStick
 const onBracket: Rule = (a) => a['place.support'] === 'bracket' || a['place.support'] === 'swingArm'
 const inRow: Rule = (a) => a['make.arrangement'] === 'row'
+const asPanel: Rule = (a) => a['make.arrangement'] === 'panel'
+const onLegs: Rule = (a) => !asPanel(a)
 const hasHook: Rule = (a) => a['place.support'] === 'ceilingHook' || a['place.support'] === 'wallHook'
 const onTopCord: Rule = (a) => onStick(a) && a['stick.held'] === 'topCord'
 /** A bought stick of a wood that a table knows. */
@@ -68,8 +70,13 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'cord.diameter': hasHanger,
   'cord.weighedMass': (a) => hasHanger(a) && a['cord.linearDensity'] === null,
   'cord.weighedLength': (a) => hasHanger(a) && a['cord.linearDensity'] === null,
-  'make.top': (a) => a['make.arrangement'] !== 'panel',
-  'make.fillers': (a) => a['make.build'] !== 'plain',
+  'make.legs': onLegs,
+  'make.strands': onLegs,
+  'make.build': onLegs,
+  'make.top': onLegs,
+  'make.fillers': (a) => onLegs(a) && a['make.build'] !== 'plain',
+  'make.legLength': onLegs,
+  'make.totalLength': onLegs,
   'testHang.mass': hasHanger,
   'testHang.volume': (a) => hasHanger(a) && a['testHang.mass'] === null,
   'testHang.time': tested,
@@ -93,7 +100,7 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'stick.span': onStick,
   'stick.topCord': onTopCord,
   'stick.topStrands': onTopCord,
-  'stick.bunch': (a) => onStick(a) && !inRow(a),
+  'stick.bunch': (a) => onStick(a) && onLegs(a) && !inRow(a),
   'connector.rated': connected,
   'connector.metal': unratedConnector,
   'connector.wire': unratedConnector,
@@ -124,12 +131,23 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'bracket.screws': onBracket,
   'bracket.top': onBracket,
   'bracket.bottom': (a) => onBracket(a) && a['bracket.screws'] > 1,
+  'bracket.wide': (a) => a['place.support'] === 'bracket',
   'bracket.metal': unratedBracket,
   'bracket.thick': unratedBracket,
   'bracket.high': unratedBracket,
   'row.count': inRow,
   'row.spacing': inRow,
   'row.others': inRow,
+  'panel.width': asPanel,
+  'panel.height': asPanel,
+  'panel.rise': asPanel,
+  'panel.front': asPanel,
+  'panel.behind': asPanel,
+  'panel.behindWidth': asPanel,
+  'panel.thickness': asPanel,
+  'panel.cords': asPanel,
+  'panel.knots': (a) => asPanel(a) && a['cradle.kind'] === 'net',
+  'panel.knotSpacing': (a) => asPanel(a) && a['cradle.kind'] === 'net' && a['panel.knots'] !== null,
   'reserve.reason': (a) => a['reserve.own'] !== null,
 }
 

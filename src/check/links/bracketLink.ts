@@ -1,6 +1,6 @@
 import { YIELD_STRESS } from '../../catalogue/metals'
-import { BUMP_SIDE_PULL, type CaseCode } from '../../load/loadCases'
-import { BUMP_ANGLE } from '../../catalogue/jolts'
+import type { CaseCode } from '../../load/loadCases'
+import { asideLoad } from '../asideLoad'
 import type { Evidence, LinkResult, Term } from '../linkResult'
 import { reserve } from '../linkResult'
 import { placeLoad } from '../placeLoad'
@@ -11,12 +11,9 @@ import { temperAssumed } from './assumedPart'
 import { assessPlace } from './fixing/assessPlace'
 import { ratedFactors } from './ringLink'
 
-/** Weight along the cord at the end of a swing, upright part of it: cos^2 a. */
-const WEIGHT_AT_END = Math.cos(BUMP_ANGLE.value) ** 2
-
 /**
  * The arm of a wall bracket or swing arm, as a cantilever, N at its end: rated, or a plastic hinge at the wall, f_y b h^2 / 6 over its
- * reach (the oval that fits in its section, exact for a round bar). A bump bends a fixed arm to the side as well. Without rating or section
+ * reach (the oval that fits in its section, exact for a round bar). What pulls a fixed arm aside bends it sideways as well; a rated one is taken to bear as much that way as down. Without rating or section
  * it is not known (BRACKET_UNRATED). No result for other supports.
  */
 export function bracketLink(solved: Solved): readonly LinkResult[] {
@@ -40,11 +37,11 @@ function unknown(solved: Solved, code: CaseCode): LinkResult {
 }
 
 function byRating(solved: Solved, code: CaseCode, rated: number): LinkResult {
-  const { load, symbol, terms } = placeLoad(solved, code)
+  const { demand, terms } = atEnd(solved, code, 1, '')
   const { factors, terms: ratedTerms } = ratedFactors(solved, code)
   return assessPlace(solved, {
-    ...base(code), part: 'rated', demand: { value: load, unit: 'N' }, capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the bracket' },
-    factors, grade: 'rated', atLeast: 'holds', findings: [], terms: [...terms, worked('demand', 'E', load, 'N', symbol, 'all of it hangs at the end of the arm'), ...ratedTerms],
+    ...base(code), part: 'rated', demand: { value: demand, unit: 'N' }, capacity: { value: rated, unit: 'N', basis: 'your own', source: 'rated load of the bracket' },
+    factors, grade: 'rated', atLeast: 'holds', findings: [], terms: [...terms, ...ratedTerms],
   })
 }
 
@@ -54,7 +51,7 @@ function byHinge(solved: Solved, code: CaseCode, thick: number, high: number): L
   const reach = answers['bracket.reach']
   const moment = (yieldStress.value * thick * high ** 2) / 6
   const reserveOf = strengthReserve(answers, solved.loads[code].case)
-  const { demand, terms } = atEnd(solved, code, high / thick)
+  const { demand, terms } = atEnd(solved, code, high / thick, ' * h / b')
   return assessPlace(solved, {
     ...base(code), part: 'armHinge', demand: { value: demand, unit: 'N' },
     capacity: { value: moment / reach, unit: 'N', basis: 'computed', source: 'the weight at its end that bends the arm down for good' },
@@ -72,19 +69,17 @@ function byHinge(solved: Solved, code: CaseCode, thick: number, high: number): L
   })
 }
 
-/** What bends the arm: the weight; at the end of a swing what is left of it, with the side pull on the weaker way of a fixed arm, where that is more. */
-function atEnd(solved: Solved, code: CaseCode, slender: number): { readonly demand: number; readonly terms: readonly Term[] } {
+/**
+ * What bends the arm: the weight; pulled aside what is left of it, with the side pull on the weaker way of a fixed arm, where that is
+ * more. `slender`: how much weaker it is sideways.
+ */
+function atEnd(solved: Solved, code: CaseCode, slender: number, ratio: string): { readonly demand: number; readonly terms: readonly Term[] } {
   const { load, symbol, terms } = placeLoad(solved, code)
-  const { weight, factor } = solved.loads[code]
-  if (code !== 'bump' || solved.hanger.answers['place.support'] !== 'bracket') return { demand: load, terms: [...terms, worked('demand', 'E', load, 'N', symbol, 'all of it hangs at the end of the arm')] }
-  const aside = load - weight + (weight / factor) * (WEIGHT_AT_END + BUMP_SIDE_PULL * slender)
+  const aside = solved.hanger.answers['place.support'] === 'bracket' ? asideLoad(solved, code, { load, symbol }) : null
+  if (aside === null) return { demand: load, terms: [...terms, worked('demand', 'E', load, 'N', symbol, 'all of it hangs at the end of the arm')] }
+  const demand = Math.max(load, aside.down + aside.side * slender)
   return {
-    demand: Math.max(load, aside),
-    terms: [
-      ...terms,
-      entering('sidePull', 's', BUMP_SIDE_PULL, '1', 'computed', 'side pull over the weight at the end of a swing of 30 degrees, sin a cos a'),
-      entering('endWeight', 'c_e', WEIGHT_AT_END, '1', 'computed', 'upright part over the weight at the end of a swing of 30 degrees, cos^2 a'),
-      worked('demand', 'E', Math.max(load, aside), 'N', `max(${symbol}, ${symbol} - W + W / phi * (c_e + s * h / b))`, 'at the bottom of the swing, or at its end, where the arm is bent sideways too, by its weaker way'),
-    ],
+    demand,
+    terms: [...terms, ...aside.terms, worked('demand', 'E', demand, 'N', `max(${symbol}, P_d + S${ratio})`, 'all of it hangs at the end of the arm, or less of it and the arm is bent sideways too, by its weaker way')],
   }
 }

@@ -7,6 +7,7 @@ import type { CaseCode } from '../../load/loadCases'
 import { metres, newtons, pascals, type Metres, type Newtons } from '../../quantity/si'
 import { projectingPin } from '../../statics/projectingPin'
 import { plasticMoment } from '../../statics/wire'
+import { asideLoad } from '../asideLoad'
 import { bendingYield, woodBearing } from '../lateral'
 import { reserve, type LinkResult, type Term } from '../linkResult'
 import { placeLoad } from '../placeLoad'
@@ -57,14 +58,17 @@ function bent(solved: Solved, code: CaseCode, pin: Pin): LinkResult {
   const { answers } = solved.hanger
   const whole = placeLoad(solved, code)
   const reserveOf = strengthReserve(answers, solved.loads[code].case)
+  const aside = asideLoad(solved, code, whole)
+  const demand = aside === null ? whole.load : Math.max(whole.load, Math.hypot(aside.down, aside.side))
   const held = pin.depth === null ? atFace(answers['hook.projection'], pin) : inWood(solved, code, pin, pin.depth)
   return assessPlace(solved, {
     link: 'pin', part: pin.depth === null ? 'pinAtFace' : 'pinInWood', side: 'place', case: code, overallFactor: null,
-    demand: { value: whole.load, unit: 'N' },
+    demand: { value: demand, unit: 'N' },
     capacity: { value: held.load, unit: 'N', basis: 'computed', source: 'the weight that bends what stands out of the wall for good' },
     factors: [reserve(reserveOf)], grade: 'table', atLeast: 'holds', findings: [],
     terms: [
-      ...whole.terms, worked('demand', 'E', whole.load, 'N', whole.symbol, 'all of it hangs on what stands out'),
+      ...whole.terms, ...(aside?.terms ?? []),
+      aside === null ? worked('demand', 'E', demand, 'N', whole.symbol, 'all of it hangs on what stands out') : worked('demand', 'E', demand, 'N', `max(${whole.symbol}, sqrt(P_d^2 + S^2))`, 'all of it hangs on what stands out, or less of it down and some to one side'),
       entering('wire', 'd_h', pin.diameter, 'm', 'your own', 'diameter of what stands out'),
       entering('lever', 'e', answers['hook.projection'], 'm', 'your own', 'from the wall to where it hangs'),
       fromCatalogue('yieldStress', 'f_y', pin.yieldStress),

@@ -88,3 +88,33 @@ describe('a bracket', () => {
     expect(placeDemand(solvedOf({ ...one, 'bracket.top': '10 mm', 'place.substrate': 'plasterboard' }), 'dry')).toMatchObject({ ok: false, finding: { code: 'BRACKET_NO_LEVER' }, fails: false })
   })
 })
+
+describe('pulled aside', () => {
+  const bracket: Patch = { 'place.support': 'bracket', 'bracket.reach': '250 mm', 'bracket.screws': '3', 'bracket.top': '140 mm', 'bracket.bottom': '20 mm', 'bracket.wide': '30 mm' }
+  const aside = (code: CaseCode): { readonly S: number; readonly down: number } => ({ S: solvedOf({}).loads[code].side, down: solvedOf({}).loads[code].sideDown })
+
+  test('a fixed bracket turns on a side edge of its plate besides, on all screws alike: by hand', () => {
+    const { S, down } = aside('bump')
+    const { pull, shear } = asked(bracket, 'bump')
+    expect(pull).toBeCloseTo((down * 250 * 140) / (140 ** 2 + 80 ** 2 + 20 ** 2) + (S * 250) / (3 * 15), 9)
+    expect(shear).toBeCloseTo(Math.max(weight('bump') / 3, down / 3 + S / 3), 9)
+  })
+
+  test('a wider plate is pulled less, and a swing arm follows', () => {
+    const pulls = ['12 mm', '30 mm', '90 mm'].map((wide) => asked({ ...bracket, 'bracket.wide': wide }, 'bump').pull)
+    expect([...pulls].sort((a, b) => b - a)).toEqual(pulls)
+    expect(asked({ ...bracket, 'place.support': 'swingArm' }, 'bump').pull).toBeLessThan(pulls[1] ?? NaN)
+  })
+
+  test('a hook in a wall is pulled straight out, or along it more than down alone', () => {
+    const clear: Patch = { 'place.support': 'wallHook', 'hook.projection': '130 mm' }
+    expect(asked(clear, 'watered').pull).toBe(0)
+    expect(asked(clear, 'bump').pull).toBeCloseTo(aside('bump').S, 9)
+    const tugged = solvedOf({ ...clear, 'place.reach': 'child' }).loads.tug
+    expect(asked({ ...clear, 'place.reach': 'child' }, 'tug')).toMatchObject({ pull: tugged.side, shear: Math.max(tugged.weight, Math.hypot(tugged.sideDown, tugged.side)) })
+  })
+
+  test('all cases without a side pull are as before', () => {
+    for (const code of ['dry', 'watered', 'setDown', 'drop'] as const) expect(aside(code).S).toBe(0)
+  })
+})

@@ -28,8 +28,8 @@ function worseAfter(change: (patch: Patch) => Patch | null, among: (link: LinkRe
 const numberIn = (text: string | undefined): number => Number.parseFloat(text ?? 'NaN')
 const all = (): boolean => true
 const oneOfLinks = (...links: readonly LinkCode[]) => (l: LinkResult): boolean => links.includes(l.link)
-// A weighing may be too light to be true, and is complained of only then; a heavier one may well be true.
-const carries = (l: LinkResult): boolean => l.link !== 'load'
+// A weighing may be too light to be true, and is complained of only then; a heavier one may well be true. A lighter hanger is thrown further by the wind.
+const carries = (l: LinkResult): boolean => l.link !== 'load' && l.case !== 'gust'
 
 test('the hangers are of all kinds: every verdict, every link, some without an answer', () => {
   const links = HANGERS.flatMap((h) => h.check.links)
@@ -41,7 +41,10 @@ test('the hangers are of all kinds: every verdict, every link, some without an a
 
 describe('more of what is bad never looks better', () => {
   test('a heavier weighed mass', () => {
-    expect(betterAfter((p) => (p['weighed.mass'] === undefined ? null : { 'weighed.mass': `${numberIn(p['weighed.mass']) * 1.3} kg` }), carries)).toEqual([])
+    // A sling that found no rest within its steps is not known, neither better nor worse.
+    const unsolved = HANGERS.filter(({ check: { solved } }) => Object.values(solved.slings ?? {}).some((sling) => sling.trouble === 'not converged')).map((h) => h.patch)
+    expect(unsolved.length).toBeLessThan(3)
+    expect(betterAfter((p) => (p['weighed.mass'] === undefined || unsolved.includes(p) ? null : { 'weighed.mass': `${numberIn(p['weighed.mass']) * 1.3} kg` }), carries)).toEqual([])
   })
 
   test('more at stake beneath', () => {
