@@ -1,4 +1,4 @@
-import { value, type Value } from './basis'
+import { range, value, type Range, type Value } from './basis'
 import { KNOT_EFFICIENCIES } from './knotEfficiencies'
 
 const practice = (x: number, source: string): Value => value(x, '1', 'common practice', source)
@@ -55,3 +55,12 @@ export const WRAP_RELAXATION: Value = value(0.5, '1', 'from memory', 'cords unde
 
 /** Slip of the gathering knot in a drop that leaves the tails well inside the wraps, m. */
 export const MOST_DROP_SLIP: Value = value(0.01, 'm', 'common practice', 'the tails below the wraps are many times longer')
+
+/** Share of a gathered bundle's cross-section that its cords fill: the less, the wider it is and the longer its wrapping cord. */
+export const BUNDLE_PACKING: Value = value(0.75, '1', 'from memory', 'round cords fill 0.907 where they touch in threes and about 0.82 poured together; 0.75 taken, for cord that is gathered by hand')
+
+/** Thicknesses of cord that the loop of a wrapping cord adds to the bundle it is laid on. */
+export const STRANDS_OF_FOLD: Value = practice(2, 'the wrapping cord is laid along the bundle there and back before it is wrapped')
+
+/** Wraps that makers usually tie. */
+export const USUAL_WRAPS: Range = range(5, 6, 8, '1', 'common practice', 'what makers tie, whatever the pot weighs; no source')

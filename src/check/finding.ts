@@ -33,6 +33,9 @@ export type Finding =
   | { readonly code: 'NEARLY_SLACK'; readonly legs: number; readonly millimetres: number }
   | { readonly code: 'LOW_OVERALL_FACTOR'; readonly factor: number; readonly least: number }
   | { readonly code: 'SHAPE_NOT_RECKONED'; readonly shape: 'square' | 'trough' }
+  /** Legs, from 1: strands up to so much shorter than the longest, m. */
+  | { readonly code: 'STRANDS_UNEQUAL'; readonly legs: readonly number[]; readonly shorter: number }
+  | { readonly code: 'STRANDS_SLIP_ALONG'; readonly legs: readonly number[]; readonly atCorners: boolean; readonly held: boolean }
   | { readonly code: 'VESSEL_ASSUMED'; readonly vessel: 'cover' | 'saucer' }
   | { readonly code: 'SEAT_LOCKED' }
   | { readonly code: 'SEAT_ON_FRICTION' }
@@ -69,7 +72,6 @@ export type Finding =
   | { readonly code: 'STICK_NONE_THICK_ENOUGH'; readonly most: number }
   | { readonly code: 'STICK_WET_OUTDOORS' }
   | { readonly code: 'STICK_SAGS'; readonly sag: number; readonly lasting: number }
-  | { readonly code: 'STICK_ONE_POINT'; readonly bunch: number }
   | { readonly code: 'BAMBOO_SPLITS' }
   | { readonly code: 'BAMBOO_HOLLOW_UNKNOWN' }
   | { readonly code: 'TOP_CORD_TOO_SHORT'; readonly cord: number; readonly least: number }

@@ -1,7 +1,9 @@
 import type { Answer } from '../advice/answer'
 import type { Care } from '../check/care'
+import { gathering } from '../check/gathering'
 import type { LinkResult } from '../check/linkResult'
 import type { Finding } from '../check/finding'
+import type { Solved } from '../check/solved'
 import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
 import { CASES, type CaseCode } from '../load/loadCases'
@@ -49,6 +51,22 @@ function careJson(care: Care): object {
   }
 }
 
+function gatheringJson(solved: Solved): object {
+  const { wraps, needed, wrappingCord, height, bundle, cordMakes, baseEdge, slip, splay } = gathering(solved)
+  return {
+    wraps,
+    wrapsNeeded: needed.ok ? needed.wraps : null,
+    wrapsNeededCase: needed.ok ? needed.case : null,
+    wrappingCord,
+    knotHeight: height,
+    bundle,
+    cordMakes,
+    baseEdge,
+    slip,
+    splay,
+  }
+}
+
 /**
  * The answer to one hanger file by the contract "strandwise-check" version 1: every key always there,
  * null where not known, SI, unrounded.
@@ -82,6 +100,7 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
       centreOfGravity: Object.fromEntries(STATES.map((state) => [state, solved.potted[state].centre])),
     },
     sling: Object.fromEntries(CASES.map((code) => [code, solved.slings === null || !concerns(code) ? null : slingJson(solved.slings[code].drawn)])),
+    gathering: gatheringJson(solved),
     links: check.links.map(linkJson),
     remedies: answer.remedies.map((r) => ({ code: r.code, patch: r.patch, verdict: r.verdict, utilisation: r.utilisation })),
     heaviest: answer.heaviest === null ? null : { watered: answer.heaviest },

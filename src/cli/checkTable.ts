@@ -1,6 +1,7 @@
 import type { Answer } from '../advice/answer'
 import { governingOf } from '../check/checkHanger'
 import { FACTOR_GUIDANCE } from '../check/factorGuidance'
+import { gathering } from '../check/gathering'
 import { LINKS, type LinkResult } from '../check/linkResult'
 import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
@@ -11,6 +12,7 @@ import { CAUTION_TEXTS } from '../words/cautions'
 import { factorGuidanceText } from '../words/factorGuidance'
 import { FIELD_WORDS } from '../words/fields'
 import { findingText } from '../words/findings'
+import { gatheringText } from '../words/gathering'
 import { CASE_NAMES, LINK_NAMES, PART_NAMES } from '../words/names'
 import { REMEDY_TEXTS } from '../words/remedies'
 import { verdictSentence } from '../words/verdictSentence'
@@ -49,6 +51,7 @@ export function checkTable(file: string, document: HangerDocument, answer: Answe
       ...STATES.map((s) => [CASE_NAMES[s], ...(['low', 'likely', 'high'] as const).map((k) => massText(solved.potted[s].mass[k]))]),
     ]),
     ...(path.ok ? ['', `  legs ${lengthText(path.free)} long from ring to pot, ${numberText((path.angle * 180) / Math.PI)}° from the vertical; ring ${lengthText(path.top)} above the base`] : []),
+    `  ${gatheringText(gathering(solved))}`,
     '',
     columns([['part', 'worst situation', 'asked', 'may carry', 'used', 'overall', 'verdict'], ...shown.map(linkRow)]),
     `  forces as the mass that would pull as hard; overall: strength of the new strands over the watered load, ${factorGuidanceText(FACTOR_GUIDANCE)}`,

@@ -20,6 +20,8 @@ const TUGS: Readonly<Record<Puller, string>> = { cat: 'A cat that jumps in', chi
 const speedText = (speed: number): string => `${Math.round(speed * 3.6)} km/h (${Math.round(speed / 0.44704)} mph)`
 const degrees = (value: number): string => `${Math.round(value)}°`
 
+const legsText = (legs: readonly number[]): string => (legs.length === 1 ? `Leg ${legs[0] ?? ''} has` : legs.length <= 6 ? `Legs ${legs.slice(0, -1).join(', ')} and ${legs.at(-1) ?? ''} have` : 'Some legs have')
+
 const LEG_OUTCOME: Readonly<Record<Outcome, string>> = {
   stays: 'If one leg goes, the pot stays up on the others.',
   tips: 'If one leg goes, the pot tips and may slide out.',
@@ -63,6 +65,10 @@ const FINDING_WORDS: Words = {
   NEARLY_SLACK: ({ legs, millimetres }) => `${numberText(millimetres)} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
   LOW_OVERALL_FACTOR: ({ factor, least }) => `Its strands when new bear ${numberText(factor)} times the watered load; guidance for fibre rope asks for ${least} to 12, so this is “just holds” at best.`,
   SHAPE_NOT_RECKONED: ({ shape }) => `How strands lie at the corners of a ${shape === 'square' ? 'square pot' : 'trough'} is not reckoned yet: its weight is, but not whether it sits firmly. Hang it low over a cushion with a quarter more weight in it and try to tip it by hand.`,
+  STRANDS_UNEQUAL: ({ legs, shorter }) => `${legsText(legs)} a shorter way round this pot: make those strands up to ${lengthText(shorter)} shorter than the longest, or the pot hangs on the others alone.`,
+  STRANDS_SLIP_ALONG: ({ atCorners, held }) => (held
+    ? `Strands ${atCorners ? 'at a corner' : 'that do not lie in the middle of a side'} would slip along the edge; the cradle’s first knots, tied between the legs on the pot’s side, hold them there.`
+    : `Strands ${atCorners ? 'at a corner' : 'that do not lie in the middle of a side'} slip along the edge to its middle. Tie the cradle’s first knots between the legs on the pot’s side, or ${atCorners ? 'let the legs lie in the middle of the sides' : 'use four legs'}.`),
   VESSEL_ASSUMED: ({ vessel }) => (vessel === 'cover'
     ? 'Only the width and depth of the cover pot are known, so its sides are taken as upright; how firmly it sits is “just holds” at best.'
     : 'The strands lie round the saucer, and the pot stands loose in it; how firmly both sit is “just holds” at best.'),
@@ -107,7 +113,6 @@ const FINDING_WORDS: Words = {
   STICK_NONE_THICK_ENOUGH: ({ most }) => `No usual dowel of this wood up to ${lengthText(most)} would hold: use a stronger wood, or move the supports closer to the legs.`,
   STICK_WET_OUTDOORS: () => 'Outdoors the stick gets wet, and wet wood is little more than half as strong: it counts so.',
   STICK_SAGS: ({ sag, lasting }) => `The stick bends down by ${lengthText(sag)} just watered, and in time by as much as ${lengthText(lasting)}. That is a matter of looks.`,
-  STICK_ONE_POINT: ({ bunch }) => `The stick is bent by lark’s heads over ${lengthText(bunch)}; for the legs’ own pull all of them are taken to hang from the middle.`,
   BAMBOO_SPLITS: () => 'Bamboo splits along its length long before it breaks: bind it beside every knot that bears, and never put a nail or screw through it.',
   BAMBOO_HOLLOW_UNKNOWN: () => 'The hollow of the bamboo was not measured; a thin wall is taken. Look into its end and measure it.',
   TOP_CORD_TOO_SHORT: ({ cord, least }) => `The top cord is ${lengthText(cord)} long and the places where it is tied are ${lengthText(least)} apart: it has to be longer than that, better half as long again.`,

@@ -7,6 +7,7 @@ import { CASES_AT_REST, type CaseCode } from '../../load/loadCases'
 import { newtons, radians, STANDARD_GRAVITY } from '../../quantity/si'
 import { afterTurn, wrapGrip } from '../../statics/friction'
 import type { Finding } from '../finding'
+import { knotCord } from '../knotCord'
 import { assessLink, factor, reserve, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
@@ -20,12 +21,13 @@ const CASES = [...CASES_AT_REST, 'bump', 'setDown'] as const satisfies readonly 
  * The grip of the gathering knot's wraps on the strands that want to slip up and out. With a good
  * test hang the test mass decides; without one the model 2 pi mu n t, never better than "just holds".
  * A knot that is dropped slips and stops instead of breaking: there the slip is judged, m, elsewhere
- * the pull that reaches the wraps, N. Findings: TEST_HANG_LIFTS, or GRIP_UNTESTED and why a test hang does not count.
+ * the pull that reaches the wraps, N. Findings: TEST_HANG_LIFTS, or GRIP_UNTESTED and why a test hang does not count;
+ * WRAPPING_CORD_SHORT where the wrapping cord does not make the wraps: then only those count that it makes.
  */
 export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
   const faults = testHangFaults(solved, true)
   const counts = faults?.length === 0
-  const findings: readonly Finding[] = counts ? [] : [...(faults ?? []), untested(solved)]
+  const findings: readonly Finding[] = [...shortCord(solved), ...(counts ? [] : [...(faults ?? []), untested(solved)])]
   const held = CASES.map((code) => {
     const model = withSlipSeen(solved, code, byModel(solved, code, findings))
     if (!counts) return model
@@ -34,6 +36,18 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
     return tested.utilisation !== null && tested.utilisation <= 1 ? tested : { ...model, findings: [...model.findings, untested(solved)] }
   })
   return [...held, withSlipSeen(solved, 'drop', dropped(solved, counts, findings))]
+}
+
+/** The same by the model alone, as if nothing had ever hung in it. */
+export const gripByModel = (solved: Solved): readonly LinkResult[] => [...CASES.map((code) => byModel(solved, code, [])), dropped(solved, false, [])]
+
+/** The cases in which the knot is asked to grip, with that in whose state it is dropped. */
+export const gripCases = (solved: Solved): readonly CaseCode[] => [...new Set<CaseCode>([...CASES, solved.loads.drop.case.state])]
+
+function shortCord({ hanger: { answers } }: Solved): readonly Finding[] {
+  const { makes, length: needed } = knotCord(answers)
+  const length = answers['gathering.cordLength']
+  return length === null || makes === null || makes >= answers['gathering.wraps'] ? [] : [{ code: 'WRAPPING_CORD_SHORT', length, makes, wraps: answers['gathering.wraps'], needed }]
 }
 
 /** A knot seen to slip is not better than the model says: not known, and failing under what it slipped with. */
@@ -68,7 +82,8 @@ function model(solved: Solved, code: CaseCode): Model {
   // The pot holds some of the pull back by friction, the turn over other cords into the wraps some more; low friction is safe here.
   const turn = path.ok ? path.turn : radians(0)
   const slip = pull === null ? null : afterTurn(afterTurn(newtons(pull), fibre.onPot.value, turn), fibre.onItself.value, radians(Math.PI / 2))
-  const wraps = answers['gathering.wraps']
+  const makes = knotCord(answers).makes ?? Infinity
+  const wraps = Math.min(answers['gathering.wraps'], makes)
   const grip = wrapGrip(fibre.onItself.value, wraps, newtons(WRAP_TENSION.value))
   return {
     slip,
@@ -81,7 +96,7 @@ function model(solved: Solved, code: CaseCode): Model {
         entering('turnAngle', 'alpha', turn, 'rad', 'computed', 'turn over rim and base edge'),
         worked('slipPull', 'F_s', slip, 'N', 'N_T * exp(-mu_pot * alpha - mu * pi / 2)', 'capstan equation (Euler and Eytelwein), over the pot and a quarter turn over cord'),
       ]),
-      entering('wraps', 'n_w', wraps, '1', 'your own', 'wraps of the gathering knot'),
+      entering('wraps', 'n_w', wraps, '1', 'your own', makes < answers['gathering.wraps'] ? 'wraps that the wrapping cord makes' : 'wraps of the gathering knot'),
       fromCatalogue('wrapTension', 't_w', WRAP_TENSION),
     ],
   }
