@@ -13,6 +13,9 @@ export const HANGER_EXTENSION = 'strandwise'
 /** Largest hanger file that is read or written, bytes. */
 export const HANGER_BYTES_LIMIT = 1_048_576
 
+/** Largest draft that is kept, bytes: a hanger file quoted in another text. */
+export const DRAFT_BYTES_LIMIT = 3 * HANGER_BYTES_LIMIT
+
 /** What stopped a file from being read or written. */
 export const FILE_PROBLEM_CODES = [
   /** The user may not read the file, or not write the file or its folder. */
@@ -134,6 +137,10 @@ export interface StrandwiseBridge {
   setAsideShelf(): Promise<SetAsideOutcome>
   /** Lets the user choose a shelf file and reads it. */
   importShelfText(): Promise<ImportTextOutcome>
+  /** Keeps what is not saved yet for the next start, should this one end without closing; null: nothing is unsaved any more. */
+  keepDraft(draft: string | null): Promise<void>
+  /** What was left unsaved when the app last ended without closing. */
+  takeDraft(): Promise<string | null>
   /** Whether closing the window now would lose something; if so, the user is asked first. */
   setUnsaved(unsaved: boolean): Promise<void>
   /** The page listens now: files the user opened from outside until now are handed over. */
@@ -160,6 +167,8 @@ export const REQUESTS = {
   saveShelf: 'shelf:save',
   setAsideShelf: 'shelf:set-aside',
   importShelfText: 'shelf:import-text',
+  keepDraft: 'draft:keep',
+  takeDraft: 'draft:take',
   setUnsaved: 'window:set-unsaved',
   takeOpened: 'hanger:take-opened',
   closeAfterSave: 'window:close-after-save',

@@ -1,8 +1,9 @@
 import { basename } from 'node:path'
 import { HANGER_EXTENSION, type ExportOutcome, type OpenOutcome } from '../contract'
 import type { Answerers } from './answerRequests'
-import { isExportExtension, isFlag, isSaveOptions, isText } from './checks'
+import { isExportExtension, isFlag, isSaveOptions, isText, isTextOrNull } from './checks'
 import type { Closing } from './closing'
+import type { DraftFile } from './files/draftFile'
 import { failureOf, fileFailure } from './files/fileProblem'
 import type { HangerFiles } from './files/hangerFiles'
 import { placeOf } from './files/placeOf'
@@ -19,6 +20,7 @@ export interface Shell {
   readonly files: HangerFiles
   readonly recent: RecentFiles
   readonly shelf: ShelfFile
+  readonly draft: DraftFile
   readonly inbox: Pick<Inbox, 'open'>
   /** The user's home folder. */
   readonly home: string
@@ -39,7 +41,7 @@ export async function openPath({ files, recent }: Pick<Shell, 'files' | 'recent'
 
 /** The answers to all the page can ask. */
 export function createAnswerers(shell: Shell): Answerers {
-  const { files, recent, shelf, inbox, home } = shell
+  const { files, recent, shelf, draft, inbox, home } = shell
 
   async function writeExport(suggestedName: string, extension: string, make: () => Promise<Uint8Array>): Promise<ExportOutcome> {
     const path = await shell.chooseTarget(suggestedName, extension)
@@ -95,6 +97,8 @@ export function createAnswerers(shell: Shell): Answerers {
         return path === null ? { ok: true, imported: null } : shelf.read(path)
       },
     },
+    keepDraft: { takes: [isTextOrNull], answer: draft.keep },
+    takeDraft: { takes: [], answer: draft.take },
     setUnsaved: { takes: [isFlag], answer: (unsaved) => { shell.closing().setUnsaved(unsaved) } },
     takeOpened: { takes: [], answer: () => { inbox.open() } },
     closeAfterSave: { takes: [], answer: () => { shell.closing().closeAfterSave() } },

@@ -5,6 +5,8 @@ export type Check<Value> = (value: unknown) => value is Value
 
 export const isText: Check<string> = (value): value is string => typeof value === 'string'
 
+export const isTextOrNull: Check<string | null> = (value): value is string | null => value === null || isText(value)
+
 export const isFlag: Check<boolean> = (value): value is boolean => typeof value === 'boolean'
 
 export const isExportExtension: Check<ExportExtension> = (value): value is ExportExtension =>

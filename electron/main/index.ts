@@ -5,6 +5,7 @@ import { EVENTS, HANGER_EXTENSION } from '../contract'
 import { createAnswerers, openPath } from './answerers'
 import { answerRequests } from './answerRequests'
 import { chooseFile, chooseTarget } from './dialogs'
+import { createDraftFile } from './files/draftFile'
 import { createHangerFiles } from './files/hangerFiles'
 import { createRecentFiles } from './files/recentFiles'
 import { createShelfFile } from './files/shelfFile'
@@ -37,7 +38,12 @@ function run(): void {
   const inbox = createInbox((path) => {
     void openPath({ files, recent }, path).then((outcome) => { main.tell(EVENTS.onOpened, outcome) })
   })
-  const main = createMainWindow(stateFile('window.json'), inbox.close)
+  const draft = createDraftFile(stateFile('draft.json'))
+  const main = createMainWindow(stateFile('window.json'), (lost) => {
+    inbox.close()
+    // Whoever closed the window has saved, or gave up what was not.
+    if (!lost) void draft.keep(null)
+  })
 
   // A double click may be what starts the app: these two can come before it is ready.
   app.on('open-file', (event, path) => {
@@ -60,6 +66,7 @@ function run(): void {
       files,
       recent,
       shelf: createShelfFile(stateFile('shelf.json')),
+      draft,
       inbox,
       home: homedir(),
       closing: main.closing,

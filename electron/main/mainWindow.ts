@@ -43,9 +43,9 @@ function noteReady(): void {
 
 /**
  * @param stateFile where the window's place is remembered
- * @param onClosed called after each closing
+ * @param onClosed called after each closing; `lost`: the page was gone before, and nobody could save
  */
-export function createMainWindow(stateFile: string, onClosed: () => void): MainWindow {
+export function createMainWindow(stateFile: string, onClosed: (lost: boolean) => void): MainWindow {
   let current: { readonly window: BrowserWindow, readonly closing: Closing } | null = null
 
   function get(): NonNullable<typeof current> {
@@ -63,6 +63,7 @@ export function createMainWindow(stateFile: string, onClosed: () => void): MainW
       quit: () => { app.quit() },
     })
     current = { window, closing }
+    let lost = false
     window.once('ready-to-show', () => {
       if (maximized) window.maximize()
       window.show()
@@ -71,10 +72,13 @@ export function createMainWindow(stateFile: string, onClosed: () => void): MainW
     window.on('close', () => { rememberPlace(stateFile, window) })
     window.on('closed', () => {
       current = null
-      onClosed()
+      onClosed(lost)
     })
     // A page that is gone cannot save, so a question would only hold the window open.
-    window.webContents.on('render-process-gone', () => { closing.setUnsaved(false) })
+    window.webContents.on('render-process-gone', () => {
+      lost = true
+      closing.setUnsaved(false)
+    })
     // The launcher takes this end without a window as a sign to serve the page to the browser.
     window.loadURL(START_ADDRESS).catch((error: unknown) => {
       if (window.isDestroyed()) return

@@ -20,6 +20,8 @@ contextBridge.exposeInMainWorld('strandwise', {
   saveShelf: (text) => ipcRenderer.invoke(REQUESTS.saveShelf, text),
   setAsideShelf: () => ipcRenderer.invoke(REQUESTS.setAsideShelf),
   importShelfText: () => ipcRenderer.invoke(REQUESTS.importShelfText),
+  keepDraft: (draft) => ipcRenderer.invoke(REQUESTS.keepDraft, draft),
+  takeDraft: () => ipcRenderer.invoke(REQUESTS.takeDraft),
   setUnsaved: (unsaved) => ipcRenderer.invoke(REQUESTS.setUnsaved, unsaved),
   takeOpened: () => ipcRenderer.invoke(REQUESTS.takeOpened),
   closeAfterSave: () => ipcRenderer.invoke(REQUESTS.closeAfterSave),

@@ -6,6 +6,7 @@ import { canPickTarget, pickFile, pickTarget } from './browser/pick'
 import { printPage } from './browser/printPage'
 import { readHanger } from './browser/readHanger'
 import { recentTexts, rememberText } from './browser/recentTexts'
+import { createDraftStorage, pagesByLocks } from './browser/draftStorage'
 import { createShelfStorage } from './browser/shelfStorage'
 import { download, writeThrough } from './browser/write'
 import type { Platform } from './platform'
@@ -132,6 +133,8 @@ export function browserPlatform(): Platform {
       }
     },
     ...createShelfStorage(storageOf),
+    // Where the page is not from a secure place there are no locks.
+    ...createDraftStorage(storageOf, pagesByLocks(navigator.locks), newToken()),
     importShelfText: async () => {
       try {
         const picked = await pickFile('json')

@@ -31,6 +31,10 @@ export interface Platform {
   setAsideShelf(): Promise<SetAsideOutcome>
   /** Lets the user choose a shelf file and reads it; `imported` is null if none was chosen. */
   importShelfText(): Promise<ImportTextOutcome>
+  /** Keeps what is not saved yet for the next start, should this one end without closing; null: nothing is unsaved any more. */
+  keepDraft(draft: string | null): Promise<void>
+  /** What was left unsaved when the app last ended without closing. */
+  takeDraft(): Promise<string | null>
   /** Whether closing now would lose something; if so, the user is asked first. */
   setUnsaved(unsaved: boolean): void
   /** Commands of the menu or, where there is none, of its keys. */

@@ -1,13 +1,17 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowRef, watch, type InjectionKey } from 'vue'
-import { EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, unknownKeyNames, writeDocument, type HangerDocument } from '#core'
+import { EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, recoveredText, unknownKeyNames, writeDocument, type HangerDocument } from '#core'
 import type { FileProblem, FileToken, NamedFile, OpenOutcome, RecentHanger } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
 import { useDocument } from './document'
+import { draftText, readDraft } from './drafts'
 import { useQuestions } from './questions'
 
 /** Provided to the app by whoever starts it. */
 export const PLATFORM: InjectionKey<Platform> = Symbol('platform')
+
+/** What is not saved is kept this long after the last change, ms. */
+const DRAFT_PAUSE = 700
 
 /** What became of a file, to be told: said quietly, or said because something was not done. */
 export interface FileMessage {
@@ -67,7 +71,27 @@ export function createFile(platform: Platform) {
   async function open(): Promise<void> { if (await mayLeave()) await take(await platform.openHanger()) }
   async function openRecent(token: FileToken): Promise<void> { if (await mayLeave()) await take(await platform.openRecent(token)) }
   async function openDemo(text: string): Promise<void> { if (await mayLeave()) putText(text, null) }
-  async function openFromOutside(outcome: OpenOutcome): Promise<void> { if (!outcome.ok || await mayLeave()) await take(outcome) }
+  async function openFromOutside(outcome: OpenOutcome): Promise<void> {
+    await recovered
+    if (!outcome.ok || await mayLeave()) await take(outcome)
+  }
+
+  /** Puts back what was not saved when the app last ended, unless somebody works on another hanger already. */
+  async function recover(): Promise<void> {
+    const kept = await platform.takeDraft()
+    const draft = kept === null ? null : readDraft(kept)
+    if (draft === null || isDirty.value || current.value !== null) return
+    source.load(draft.document)
+    say(recoveredText(draft.file))
+  }
+
+  let keeping: ReturnType<typeof setTimeout> | undefined
+  /** Keeps what is not saved, a moment after the last change. */
+  function keepDraft(): void {
+    clearTimeout(keeping)
+    if (!isDirty.value) void platform.keepDraft(null)
+    else keeping = setTimeout(() => void platform.keepDraft(draftText({ file: current.value?.name ?? null, document: source.document })), DRAFT_PAUSE)
+  }
 
   async function saveAs(): Promise<boolean> {
     const { document } = source
@@ -116,6 +140,8 @@ export function createFile(platform: Platform) {
   }
 
   watch(isDirty, (dirty) => platform.setUnsaved(dirty), { immediate: true })
+  const recovered = recover()
+  watch([() => source.document, isDirty], keepDraft)
   platform.onOpened((outcome) => { void openFromOutside(outcome) })
   platform.onSaveBeforeClose(save)
   void refreshRecent()

@@ -4,6 +4,9 @@ import type { CaseCode, LinkCode } from '#core'
 import { useDocument } from './document'
 import { useResult } from './result'
 
+/** Situations that concern some hangers only. */
+const FURTHER: readonly CaseCode[] = ['gust', 'tug', 'lowerOut', 'neighbourDown']
+
 /** What the maker looks at: the part chosen, else the one that decides; the situation drawn. */
 export const useView = defineStore('view', () => {
   const source = useDocument()
@@ -25,7 +28,8 @@ export const useView = defineStore('view', () => {
   return {
     selected: computed<LinkCode | null>(() => chosen.value ?? result.check?.governing?.link ?? null),
     choices: computed(() => choices.value),
-    situation: computed(() => situation.value),
+    /** One that no longer concerns the hanger gives way to the usual one. */
+    situation: computed<CaseCode>(() => (FURTHER.includes(situation.value) && result.check?.solved.wholeCases.includes(situation.value) === false ? 'watered' : situation.value)),
     select, keep, show,
   }
 })

@@ -35,3 +35,7 @@ const WHY: Readonly<Record<FileTrouble, (outcome: FileOutcome) => string>> = {
 
 /** The sentence for a file that could not be opened, saved or written. */
 export const fileOutcomeText = (outcome: FileOutcome): string => `${NOT_DONE[outcome.deed]}: ${WHY[outcome.code](outcome)}`
+
+/** A hanger that was not saved when the app last ended, put back as it stood; `file`: the one it came from. */
+export const recoveredText = (file: string | null): string =>
+  `Strandwise ended before this hanger was saved${file === null ? '' : ` (it came from ${file})`}. It is as it stood then: save it to keep it.`

@@ -20,6 +20,8 @@ export interface DesktopApp {
   readonly memory: string
   /** Closes the app and starts it again, with what it remembers. */
   restart(): Promise<void>
+  /** Kills the app's process as a power cut would, and starts it again. */
+  crash(): Promise<void>
 }
 
 /**
@@ -68,6 +70,12 @@ export function desktopApp(given: Readonly<Record<string, string>> = {}): Deskto
     get page() { return need(started.page) },
     get folder() { return files.folder },
     get memory() { return join(need(started.place), 'memory') },
+    crash: async () => {
+      const gone = new Promise((done) => { started.app?.process().once('exit', done) })
+      started.app?.process().kill('SIGKILL')
+      await gone
+      await launch(need(started.place))
+    },
     restart: async () => {
       await started.app?.close()
       await launch(need(started.place))

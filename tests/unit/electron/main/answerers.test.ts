@@ -1,6 +1,7 @@
 import { readFile, readdir, rm, writeFile } from 'node:fs/promises'
 import { beforeEach, expect, test, vi } from 'vitest'
 import { createAnswerers, openPath, type Shell } from '../../../../electron/main/answerers'
+import { createDraftFile } from '../../../../electron/main/files/draftFile'
 import { createHangerFiles } from '../../../../electron/main/files/hangerFiles'
 import { createRecentFiles } from '../../../../electron/main/files/recentFiles'
 import { createShelfFile } from '../../../../electron/main/files/shelfFile'
@@ -17,6 +18,7 @@ beforeEach(() => {
     files: createHangerFiles(),
     recent: createRecentFiles(folder.file('recent.json')),
     shelf: createShelfFile(folder.file('memory/shelf.json')),
+    draft: createDraftFile(folder.file('memory/draft.json')),
     inbox: { open: vi.fn() },
     home: folder.path,
     closing: () => ({ setUnsaved: vi.fn(), closeAfterSave: vi.fn() }),

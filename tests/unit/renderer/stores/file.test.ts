@@ -1,10 +1,11 @@
 import { createPinia, setActivePinia } from 'pinia'
-import { beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { nextTick } from 'vue'
 import { DEMOS, EMPTY_DOCUMENT, writeDocument } from '#core'
 import type { FileProblemCode, OpenOutcome, SaveOutcome } from '../../../../electron/contract'
 import type { Platform } from '../../../../renderer/platform/platform'
 import { useDocument } from '../../../../renderer/stores/document'
+import { draftText, readDraft } from '../../../../renderer/stores/drafts'
 import { createFile } from '../../../../renderer/stores/file'
 import { useQuestions } from '../../../../renderer/stores/questions'
 import { demoDocument } from '../hangers'
@@ -17,6 +18,8 @@ function shell() {
   const state = {
     written: [] as { token: string, text: string, overwrite: boolean }[],
     unsaved: [] as boolean[],
+    drafts: [] as (string | null)[],
+    leftBehind: null as string | null,
     chosenName: 'fern.strandwise' as string | null,
     opens: { ok: true, hanger: { token: 'fern', name: 'fern.strandwise', text: writeDocument(fern) } } as OpenOutcome,
     saves: [] as SaveOutcome[],
@@ -46,6 +49,8 @@ function shell() {
     saveShelf: async () => ({ ok: true }),
     setAsideShelf: async () => ({ ok: true, name: null }),
     importShelfText: async () => ({ ok: true, imported: null }),
+    keepDraft: async (draft) => { state.drafts.push(draft) },
+    takeDraft: async () => state.leftBehind,
     setUnsaved: (unsaved) => { state.unsaved.push(unsaved) },
     onMenu: () => stop,
     onOpened: (listener) => {
@@ -62,8 +67,9 @@ function shell() {
 
 beforeEach(() => setActivePinia(createPinia()))
 
-function start() {
+function start(given: { readonly leftBehind?: string } = {}) {
   const { state, platform } = shell()
+  state.leftBehind = given.leftBehind ?? null
   return { state, file: createFile(platform), source: useDocument(), questions: useQuestions() }
 }
 
@@ -221,5 +227,51 @@ describe('the file', () => {
     state.saves = [failure('READ_ONLY')]
     expect(await state.beforeClose()).toBe(false)
     expect(await state.beforeClose()).toBe(true)
+  })
+})
+
+describe('a hanger that is not saved', () => {
+  beforeEach(() => { vi.useFakeTimers() })
+  afterEach(() => { vi.useRealTimers() })
+
+  it('is kept a moment after the last change, and no longer once it is saved', async () => {
+    const { source, state, file } = start()
+    source.edit('pot.rim', '9 cm')
+    await nextTick()
+    source.edit('pot.rim', '93 mm')
+    await nextTick()
+    expect(state.drafts).toEqual([])
+    await vi.advanceTimersByTimeAsync(1000)
+    expect(state.drafts.map((draft) => readDraft(draft ?? '')?.document.typed)).toEqual([{ 'pot.rim': '93 mm' }])
+    await file.save()
+    await nextTick()
+    expect(state.drafts.at(-1)).toBeNull()
+  })
+
+  it('comes back at the next start, not saved, with the name of its file', async () => {
+    const kept = draftText({ file: 'fern.strandwise', document: fern })
+    const { source, file } = start({ leftBehind: kept })
+    await vi.advanceTimersByTimeAsync(0)
+    expect(source.document).toEqual(fern)
+    expect(file.isDirty.value).toBe(true)
+    expect(file.name.value).toBeNull()
+    expect(file.message.value?.text).toContain('fern.strandwise')
+  })
+
+  it.each(['', '{', 'null', '{"text": 7}', '{"text": "{}"}', '{"file": 4, "text": "no hanger"}'])('that cannot be read is passed over: %s', async (leftBehind) => {
+    const { source, file } = start({ leftBehind })
+    await vi.advanceTimersByTimeAsync(0)
+    expect(source.document).toBe(EMPTY_DOCUMENT)
+    expect(file.message.value).toBeNull()
+  })
+
+  it('asks before a file opened from outside takes its place', async () => {
+    const { source, state, questions } = start({ leftBehind: draftText({ file: null, document: fern }) })
+    state.fromOutside?.({ ok: true, hanger: { token: 'x', name: 'x.strandwise', text: writeDocument(EMPTY_DOCUMENT) } })
+    await vi.advanceTimersByTimeAsync(0)
+    expect(questions.open).toBe('unsaved')
+    questions.answer('cancel')
+    await vi.advanceTimersByTimeAsync(0)
+    expect(source.document).toEqual(fern)
   })
 })
