@@ -114,7 +114,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   },
   {
     code: 'netCradle', helps: ['seat'], plannedOnly: true, cost: 4,
-    patches: ({ solved: { geometry: { path } } }) => (path.ok ? [{ 'cradle.kind': 'net', 'cradle.first': mm((path.knotToBaseEdge + path.knotToLeave) / 2) }] : []),
+    patches: ({ solved: { geometry: { path, onSide: { from, to } } } }) => (path.ok ? [{ 'cradle.kind': 'net', 'cradle.first': mm((from + to) / 2) }] : []),
   },
   {
     code: 'otherPlace', helps: ALL_LOADED, plannedOnly: false, cost: 3,

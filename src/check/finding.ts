@@ -123,6 +123,20 @@ export type Finding =
   | { readonly code: 'CORD_LIGHTER_THAN_TABLE'; readonly perMetre: number; readonly least: number }
   | { readonly code: 'JOIN_UNKNOWN' }
   | { readonly code: 'TEST_HANG_LIFTS'; readonly mass: number; readonly atRest: number; readonly forAMoment: number }
+  | { readonly code: 'PANEL_NARROW'; readonly width: number; readonly least: number }
+  | { readonly code: 'PANEL_OVER_RIM' }
+  | { readonly code: 'PANEL_LOW' }
+  | { readonly code: 'PANEL_OFF_BASE' }
+  | { readonly code: 'PANEL_CORNERS'; readonly shape: 'square' | 'trough' }
+  | { readonly code: 'PANEL_CURVED' }
+  | { readonly code: 'PANEL_ANGLE'; readonly degrees: number; readonly refused: boolean }
+  | { readonly code: 'PANEL_CORDS_FEW'; readonly cords: number; readonly needed: number }
+  | { readonly code: 'PANEL_NET_STRANDS'; readonly knots: number; readonly needed: number; readonly strands: number }
+  | { readonly code: 'PANEL_NO_WALL' }
+  /** Shares of the weight in front as drawn, and with the strands there longer and shorter by so much, m. */
+  | { readonly code: 'PANEL_SHARES'; readonly drawn: number; readonly longer: number; readonly shorter: number; readonly tolerance: number }
+  | { readonly code: 'PANEL_SEAT_PINNED' }
+  | { readonly code: 'PANEL_SEAT_LOOSE' }
   | { readonly code: 'REDUNDANCY_LEG'; readonly outcome: Outcome }
   | { readonly code: 'REDUNDANCY_STRAND'; readonly outcome: Outcome }
   | { readonly code: 'UNKNOWN_KEYS'; readonly names: readonly string[] }

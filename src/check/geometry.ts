@@ -5,6 +5,8 @@ import { cradledOutline, type CradledOutline } from '../load/outline'
 import { metres, newtons, type Metres } from '../quantity/si'
 import type { NoTautPath, TautPath } from '../statics/tautPath'
 import { vCord } from '../statics/vCord'
+import { panelGeometry, type PanelGeometry } from './panel/panelGeometry'
+import type { NoPanelSide } from './panel/panelSide'
 import { frontTurn, isSpread, legPlaces, upperRadius, waysBetween, type LegPlace } from './legPlaces'
 
 /** How the hanger hangs: strand length from hanging point to gathering knot, and the taut way round the pot. */
@@ -23,6 +25,8 @@ export interface HangerGeometry {
   readonly ringHeight: Metres
   /** Whether the legs' upper ends are spread along a stick. */
   readonly spread: boolean
+  /** The way of a wall planter's strands, or why they cannot go so; null of any other hanger. */
+  readonly panel: PanelGeometry | NoPanelSide | null
   /** Ways between each leg and the next. */
   readonly between: readonly Pick<LegPlace, 'angle' | 'path'>[]
   /** The turn at which the hanger is looked at from the front, rad. */
@@ -35,8 +39,10 @@ export interface HangerGeometry {
   readonly top: Metres | null
   /** From the hook's bowl to the end of the fringe when hung with the pot; null where no path exists, or the top cord does not reach. */
   readonly drop: Metres | null
-  /** Where the cradle's first knots lie, measured from the gathering knot along a leg, against the pot. */
+  /** Where the cradle's first knots lie, between the legs, measured from the gathering knot along a strand, against the pot. */
   readonly firstKnots: 'under the base' | 'on the side' | 'above the rim' | null
+  /** From which length on, and up to which, they all lie on its side, m. */
+  readonly onSide: { readonly from: number; readonly to: number }
 }
 
 /**
@@ -77,32 +83,38 @@ export function hangerGeometry(answers: Answers): HangerGeometry {
     ? legLength + answers['cradle.first']
     : answers['make.totalLength'] - answers['make.fringe'] - ring - knot
   const outline = cradledOutline(answers)
-  const places = legPlaces(answers, outline, metres(strand))
+  const panel = answers['make.arrangement'] === 'panel' ? panelGeometry(answers, outline, top ?? 0) : null
+  const places = panel === null ? legPlaces(answers, outline, metres(strand)) : { ok: false, least: metres(0) } as const
   const legs = 'ok' in places ? [] : places
-  const path = 'ok' in places ? places : widest(places)
+  const path = panel?.ok ? panel.path : 'ok' in places ? places : widest(places)
+  const between = waysBetween(outline, legs)
+  const onSide = {
+    from: Math.max(...between.map((way) => way.path.knotToBaseEdge), path.ok && panel?.ok === true ? path.knotToBaseEdge : 0),
+    to: path.ok ? Math.min(...between.map((way) => way.path.knotToLeave), ...(panel?.ok === true ? [path.knotToLeave] : [])) : 0,
+  }
   return {
     hangsFrom: hangsFrom(answers),
     hasStick: hasStick(answers),
-    strand: metres(strand),
+    strand: panel?.ok ? panel.strand : metres(strand),
     path,
     legs,
+    panel,
     ringRadius: metres(upperRadius(answers)),
     ringHeight: metres(ring),
     spread: isSpread(answers),
-    between: waysBetween(outline, legs),
+    between,
     turn: frontTurn(answers),
     outline,
     knot: metres(knot),
     top: top === null ? null : metres(top),
     drop: path.ok && top !== null ? metres(top + path.top + knot + answers['make.fringe']) : null,
-    firstKnots: firstKnots(answers['cradle.first'], legs),
+    firstKnots: panel?.ok ? (panel.side.knotHeight > 0 ? 'on the side' : 'under the base') : firstKnots(answers['cradle.first'], onSide),
+    onSide,
   }
 }
 
-/** On the side only where they are on the way of every leg; a strand that leaves the pot at its base edge has no side to be tied on. */
-function firstKnots(first: number, legs: readonly LegPlace[]): HangerGeometry['firstKnots'] {
-  const edge = Math.max(...legs.map(({ path }) => path.knotToBaseEdge))
-  const leave = Math.min(...legs.map(({ path }) => path.knotToLeave))
-  if (legs.length === 0 || legs.some(({ path }) => path.knotToLeave <= path.knotToBaseEdge)) return null
-  return first <= edge ? 'under the base' : first > leave ? 'above the rim' : 'on the side'
+/** Null where a strand leaves the pot at its base edge: it has no side to be tied on. */
+function firstKnots(first: number, { from, to }: HangerGeometry['onSide']): HangerGeometry['firstKnots'] {
+  if (to <= from) return null
+  return first <= from ? 'under the base' : first > to ? 'above the rim' : 'on the side'
 }

@@ -4,7 +4,7 @@ import type { FieldPath } from '../hanger/fields'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import { FIELD_WORDS } from './fields'
 import { REFUSAL_TEXTS, SETTLING_QUESTION_TEXTS } from './refusals'
-import { forceText, lengthText, massLeastText, massLimitText, massText, numberText, timeText } from './amounts'
+import { forceText, lengthText, massLeastText, massLimitText, massText, numberText, speedText, timeText } from './amounts'
 
 type Words = { readonly [C in FindingCode]: (finding: Extract<Finding, { code: C }>) => string }
 
@@ -16,9 +16,9 @@ function unsaid(path: FieldPath): string {
 const assumedText = (path: FieldPath, assumed: string): string => FIELD_WORDS[path].choices[assumed] ?? assumed
 
 const TUGS: Readonly<Record<Puller, string>> = { cat: 'A cat that jumps in', child: 'A child who hangs on it' }
-/** A wind as weather reports give it. */
-const speedText = (speed: number): string => `${Math.round(speed * 3.6)} km/h (${Math.round(speed / 0.44704)} mph)`
 const degrees = (value: number): string => `${Math.round(value)}°`
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`
 
 const legsText = (legs: readonly number[]): string => (legs.length === 1 ? `Leg ${legs[0] ?? ''} has` : legs.length <= 6 ? `Legs ${legs.slice(0, -1).join(', ')} and ${legs.at(-1) ?? ''} have` : 'Some legs have')
 
@@ -64,7 +64,7 @@ const FINDING_WORDS: Words = {
   SLING_NOT_CONVERGED: () => 'The forces in the legs could not be found, so nothing is said of them. Change the lengths a little and look again.',
   NEARLY_SLACK: ({ legs, millimetres }) => `${numberText(millimetres)} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
   LOW_OVERALL_FACTOR: ({ factor, least }) => `Its strands when new bear ${numberText(factor)} times the watered load; guidance for fibre rope asks for ${least} to 12, so this is “just holds” at best.`,
-  SHAPE_NOT_RECKONED: ({ shape }) => `How strands lie at the corners of a ${shape === 'square' ? 'square pot' : 'trough'} is not reckoned yet: its weight is, but not whether it sits firmly. Hang it low over a cushion with a quarter more weight in it and try to tip it by hand.`,
+  SHAPE_NOT_RECKONED: ({ shape }) => `How strands lie at the corners of a ${shape === 'square' ? 'square pot' : 'trough'} is not reckoned in such a hanger: its weight is, but not whether it sits firmly. Hang it low over a cushion with a quarter more weight in it and try to tip it by hand.`,
   STRANDS_UNEQUAL: ({ legs, shorter }) => `${legsText(legs)} a shorter way round this pot: make those strands up to ${lengthText(shorter)} shorter than the longest, or the pot hangs on the others alone.`,
   STRANDS_SLIP_ALONG: ({ atCorners, held }) => (held
     ? `Strands ${atCorners ? 'at a corner' : 'that do not lie in the middle of a side'} would slip along the edge; the cradle’s first knots, tied between the legs on the pot’s side, hold them there.`
@@ -173,6 +173,19 @@ const FINDING_WORDS: Words = {
   CORD_LIGHTER_THAN_TABLE: ({ perMetre, least }) => `The cord weighs ${numberText(perMetre * 1000)} g/m; rope of this size made to its table weighs ${numberText(least * 1000)} g/m or more. The table is left aside.`,
   JOIN_UNKNOWN: () => 'How strong a glued, taped or whipped join is cannot be reckoned. Pull some strands with such a join to the break, as tied, or use whole ones.',
   TEST_HANG_LIFTS: ({ mass, atRest, forAMoment }) => `The test hang with ${massText(mass)} lets this part carry ${massLimitText(atRest)} for good and ${massLimitText(forAMoment)} for a moment.`,
+  PANEL_NARROW: ({ width, least }) => `The strands in front would run over the rim: a panel ${lengthText(width)} wide is too narrow for this pot as it hangs. Make its lower edge at least ${lengthText(least)} wide, or raise it above the rim.`,
+  PANEL_OVER_RIM: () => 'The strands in front would run over the rim, however wide the panel is. Raise its lower edge above the rim, or tie the first knots in front lower.',
+  PANEL_LOW: () => 'The panel ends no higher than where its strands come to the pot. Raise its lower edge above the rim.',
+  PANEL_OFF_BASE: () => 'The strands in front would slip off under the base. Tie the first knots in front higher, or use a pot that narrows less.',
+  PANEL_CORNERS: ({ shape }) => `How strands from a panel lie round a ${shape === 'square' ? 'square pot' : 'trough'} has not been reckoned. Put it in a round cover pot, or hang it by four legs.`,
+  PANEL_CURVED: () => 'The pot’s curved side, or what it stands in, is taken as straight from the first knots up to its widest place: where the strands in front lie is known roughly only.',
+  PANEL_ANGLE: ({ degrees: angle, refused }) => `The strands in front run ${degrees(angle)} from the vertical: ${refused ? 'beyond 75° no number can be trusted' : 'shallow strands multiply the load'}. Raise the panel’s lower edge, or tie the first knots in front lower.`,
+  PANEL_CORDS_FEW: ({ cords, needed }) => `${cords} cords folded over the stick give ${2 * cords} strands, and front and back need ${needed}. Put ${Math.ceil(needed / 2)} cords on the stick, or lead fewer strands round the pot.`,
+  PANEL_NET_STRANDS: ({ knots, needed, strands }) => `A net with ${knots} ${knots === 1 ? 'knot' : 'knots'} in its widest row takes ${needed} strands, and ${strands} come round the front. Change the one or the other; until then the net is not reckoned.`,
+  PANEL_NO_WALL: () => 'Hung from this support, the panel is taken to hang free: no wall is counted on to lean on, nor to rub against.',
+  PANEL_SHARES: ({ drawn, longer, shorter, tolerance }) => `As drawn the strands in front bear ${percent(drawn)} of the weight; tied ${lengthText(tolerance)} longer ${percent(longer)}, tied that much shorter ${percent(shorter)}. So front and back must each be able to bear it all, unless the lengths can be held closer.`,
+  PANEL_SEAT_PINNED: () => 'The pot cannot tip out as long as the knots of the net in front keep their strands in place on it. How it would slide out of a looser net has not been reckoned: hang it low over a cushion with a quarter more weight in it and try to tip it by hand.',
+  PANEL_SEAT_LOOSE: () => 'No knots in front lock the strands on the pot’s side, and how a pot slides out of loose strands against a wall has not been reckoned. Tie a net with its first knots on the side, or hang it low over a cushion with a quarter more weight in it and try to tip it by hand.',
   REDUNDANCY_LEG: ({ outcome }) => LEG_OUTCOME[outcome],
   REDUNDANCY_STRAND: ({ outcome }) => STRAND_OUTCOME[outcome],
   UNKNOWN_KEYS: ({ names }) => `The file has entries this version does not know; they are kept: ${names.join(', ')}.`,

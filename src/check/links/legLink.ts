@@ -8,7 +8,8 @@ import { assessLink, type Factor, type LinkResult, type Term } from '../linkResu
 import { redundancy } from '../redundancy'
 import { saySettlingTests } from '../saySettlingTests'
 import { joinUnknown, legSections, weakestSection, type Section } from '../sections'
-import type { Solved } from '../solved'
+import { legAngle } from '../slingPlan'
+import type { CaseSling, Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { cordFactors } from '../timeFactors'
 import { worse, type Verdict } from '../verdict'
@@ -18,7 +19,7 @@ import { weatherFindings } from '../weatherFindings'
 /**
  * One leg from the ring to the pot: the worst leg's tension against its weakest section, new strength
  * reduced by wet, ageing, duration and reserve. Findings: of the cord (CORD_UNKNOWN,
- * CORD_BY_DIAMETER and others), a join of which nothing is known (JOIN_UNKNOWN), its length and angle (LEG_TOO_SHORT, LEG_ANGLE_WIDE, LEG_ANGLE_REFUSED), corners (SHAPE_NOT_RECKONED), the sling
+ * CORD_BY_DIAMETER and others), a join of which nothing is known (JOIN_UNKNOWN), its length and angle (LEG_TOO_SHORT, LEG_ANGLE_WIDE, LEG_ANGLE_REFUSED), ways that differ (STRANDS_UNEQUAL), corners (SHAPE_NOT_RECKONED), the sling
  * (SLING_…, NEARLY_SLACK), natural or unknown cord outdoors, and over people STRAND_PARTS_AND_FALLS or STRAND_PARTS_UNKNOWN.
  */
 export function legLink(solved: Solved): readonly LinkResult[] {
@@ -92,7 +93,7 @@ function sectionTerms(strandsPerLeg: number, section: Section): readonly Term[] 
 export function demandTerms(solved: Solved, code: CaseCode): readonly Term[] {
   const load = solved.loads[code]
   const sling = solved.slings?.[code]
-  const path = solved.geometry.path
+  const { plan, geometry: { path } } = solved
   const terms: Term[] = [
     entering('pottedMass', 'm_pot', load.potted, 'kg', solved.potted[load.case.state].weighed ? 'your own' : 'computed', 'potted plant in this state, high value'),
     entering('hangerMass', 'm_h', load.hanger, 'kg', 'computed', 'the hanger’s own cords and ring, high value'),
@@ -102,14 +103,26 @@ export function demandTerms(solved: Solved, code: CaseCode): readonly Term[] {
   ]
   if (!sling || !path.ok || sling.tension === null || sling.solvedTension === null) return terms
   const counted = Math.min(solved.hanger.answers['make.legs'], COUNTED_LEGS.value)
+  const worst = worstLeg(sling)
+  const angle = plan?.legs[worst] === undefined ? path.angle : legAngle(plan.legs[worst])
   return [
     ...terms,
     entering('legs', 'm_3', counted, '1', COUNTED_LEGS.basis, `legs that may be counted on, at most three: ${COUNTED_LEGS.source}`),
-    entering('legAngle', 'beta', path.angle, 'rad', 'computed', 'angle of the legs from the vertical, taut path over the pot'),
-    entering('solvedTension', 'T_s', sling.solvedTension, 'N', 'computed', 'worst leg of the solved sling: as drawn, off centre, legs longer and shorter'),
-    worked('leastTension', 'T_min', sling.floor, 'N', 'W / (m_3 * cos(beta))', 'standards’ floor'),
+    entering('legAngle', 'beta', angle, 'rad', 'computed', 'angle of the worst leg from the vertical, taut path over the pot'),
+    entering('solvedTension', 'T_s', sling.solvedEach?.[worst] ?? sling.solvedTension, 'N', 'computed', 'worst leg of the solved sling: as drawn, off centre, legs longer and shorter'),
+    worked('leastTension', 'T_min', load.weight / (counted * Math.cos(angle)), 'N', 'W / (m_3 * cos(beta))', 'standards’ floor'),
     worked('demand', 'E', sling.tension, 'N', 'max(T_s, T_min)', 'worst leg'),
   ]
+}
+
+/** The leg that bears most, from 0. */
+const worstLeg = ({ each }: CaseSling): number => (each ?? []).reduce((worst, tension, i) => (tension > (each?.[worst] ?? 0) ? i : worst), 0)
+
+/** That the ways round the pot differ by more than legs are told to: those whose strands must be made shorter. */
+function unequal({ hanger: { answers }, geometry: { legs } }: Solved): Finding | null {
+  const longest = Math.max(...legs.map(({ strand }) => strand))
+  const shorter = legs.flatMap(({ strand }, i) => (longest - strand > answers['make.tolerance'] ? [{ leg: i + 1, by: longest - strand }] : []))
+  return shorter.length === 0 ? null : { code: 'STRANDS_UNEQUAL', legs: shorter.map(({ leg }) => leg), shorter: Math.max(...shorter.map(({ by }) => by)) }
 }
 
 function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
@@ -127,6 +140,8 @@ function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: 
   const lengthSaid = corners === null && (answers['make.legLength'] !== null || given.has('make.totalLength'))
   if (!path.ok) say({ code: 'LEG_TOO_SHORT', strand, least: path.least }, lengthSaid ? 'fails' : 'not enough known')
   else {
+    const differs = corners === null ? unequal(solved) : null
+    if (differs !== null) say(differs, 'just holds')
     const degrees = (path.angle * 180) / Math.PI
     if (path.angle > REFUSED_ANGLE.value) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
     else if (path.angle > WIDE_ANGLE.value) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')

@@ -1,19 +1,18 @@
 import { FIBRE_PROPERTIES } from '../../catalogue/cords'
 import { CENTRE_MARGIN, LEAST_OFFSET } from '../../catalogue/seat'
 import { CASES_AT_REST, type CaseCode } from '../../load/loadCases'
-import { metres } from '../../quantity/si'
-import { lockedSeatLimit, noSlipOffset, slidingRatio, slidingSeatLimit } from '../../statics/seat'
+import { noSlipOffset } from '../../statics/seat'
 import type { TautPath } from '../../statics/tautPath'
 import type { Finding } from '../finding'
+import { legsMatchCorners } from '../legPlaces'
 import { assessLink, type Evidence, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import type { Verdict } from '../verdict'
 import { temperAssumed } from './assumedPart'
-import { legStrain } from './legStrain'
+import { edgeSlip, leastLever } from './seat/edgeSlip'
+import { lockedLimit, slidingLimit } from './seat/seatLimit'
 import { temperByShape } from './shapeDoubt'
-
-const SLIDING = 'energy of a pot on strands that slide without friction'
 
 /**
  * Whether the pot can tip out of its seat. Where the cradle's first knots lock the strands on the
@@ -21,14 +20,16 @@ const SLIDING = 'energy of a pot on strands that slide without friction'
  * above that only friction holds it, at best "just". The pinned sling must stay upright with a margin
  * in any case. Demand and capacity are heights above the base, m, or offsets from the axis where
  * friction decides. Findings: SEAT_LOCKED, SEAT_ON_FRICTION, SEAT_SLIDES, SEAT_TOPPLES,
- * CRADLE_UNDER_BASE, CRADLE_ABOVE_RIM, SHAPE_NOT_RECKONED, VESSEL_ASSUMED. No results where the strands do not reach round the pot.
+ * CRADLE_UNDER_BASE, CRADLE_ABOVE_RIM, STRANDS_SLIP_ALONG, SHAPE_NOT_RECKONED, VESSEL_ASSUMED. No results where the strands do not reach round the pot.
  */
 export function seatLink(solved: Solved): readonly LinkResult[] {
   const { path } = solved.geometry
-  return path.ok ? temperByShape(solved, onRoundPot(solved, path)) : []
+  if (!path.ok) return []
+  const placed = legsMatchCorners(solved.hanger.answers) ? temperAssumed(solved, ['pot.strandsAt'], onPot(solved, path)) : onPot(solved, path)
+  return temperByShape(solved, placed)
 }
 
-function onRoundPot(solved: Solved, path: TautPath): readonly LinkResult[] {
+function onPot(solved: Solved, path: TautPath): readonly LinkResult[] {
   if (locks(solved)) {
     const locked = CASES_AT_REST.map((code) => assessLink(byLockedStrands(solved, code, path)))
     // Nothing holds a pot better than locked strands: what tips with them tips in any other cradle.
@@ -47,26 +48,28 @@ type Base = Omit<Evidence, 'part' | 'demand' | 'capacity' | 'terms' | 'grade'>
 
 function base(solved: Solved, code: CaseCode, more: readonly Finding[]): Base {
   const topples = solved.pinnedMargin === false
+  const slip = edgeSlip(solved)
+  const held = locks(solved)
   const findings: Finding[] = [...cradleFindings(solved), ...more]
+  if (slip !== null) findings.push({ code: 'STRANDS_SLIP_ALONG', legs: slip.legs, atCorners: slip.atCorners, held })
   if (topples) findings.push({ code: 'SEAT_TOPPLES' })
-  return { link: 'seat', side: 'hanger', case: code, factors: [], overallFactor: null, atLeast: topples ? 'fails' : 'holds', findings }
+  return { link: 'seat', side: 'hanger', case: code, factors: [], overallFactor: null, atLeast: topples ? 'fails' : slip !== null && !held ? 'not enough known' : 'holds', findings }
 }
 
 function cradleFindings(solved: Solved): readonly Finding[] {
-  const { path, firstKnots } = solved.geometry
+  const { firstKnots, onSide } = solved.geometry
   const { answers } = solved.hanger
-  if (!path.ok || answers['cradle.kind'] !== 'net') return []
+  if (answers['cradle.kind'] !== 'net') return []
   const first = answers['cradle.first']
-  if (firstKnots === 'under the base') return [{ code: 'CRADLE_UNDER_BASE', first, least: path.knotToBaseEdge }]
-  return firstKnots === 'above the rim' ? [{ code: 'CRADLE_ABOVE_RIM', first, most: path.knotToLeave }] : []
+  if (firstKnots === 'under the base') return [{ code: 'CRADLE_UNDER_BASE', first, least: onSide.from }]
+  return firstKnots === 'above the rim' ? [{ code: 'CRADLE_ABOVE_RIM', first, most: onSide.to }] : []
 }
 
-function height(solved: Solved, code: CaseCode, path: TautPath): { readonly centre: number; readonly rise: number; readonly terms: readonly Term[] } {
+function height(solved: Solved, code: CaseCode, path: TautPath): { readonly centre: number; readonly terms: readonly Term[] } {
   const centre = solved.potted[solved.loads[code].case.state].centre
   const rise = path.top - path.leave.z
   return {
     centre,
-    rise,
     terms: [
       entering('centreHeight', 'z_g', centre, 'm', 'computed', 'centre of gravity above the base'),
       fromCatalogue('centreMargin', 'z_m', CENTRE_MARGIN),
@@ -80,11 +83,9 @@ function height(solved: Solved, code: CaseCode, path: TautPath): { readonly cent
 }
 
 function byLockedStrands(solved: Solved, code: CaseCode, path: TautPath): Evidence {
-  const { centre, rise, terms } = height(solved, code, path)
-  const strain = legStrain(solved, code)
-  const limit = lockedSeatLimit(metres(path.leave.r), path.free, metres(rise), strain)
-  const sliding = slidingSeatLimit({ leaveRadius: metres(path.leave.r), baseRadius: path.knotToBaseEdge, free: path.free, rise: metres(rise) })
-  const needed = centre + CENTRE_MARGIN.value > path.leave.z + sliding
+  const { centre, terms } = height(solved, code, path)
+  const { limit, terms: limitTerms } = lockedLimit(solved, code, path)
+  const needed = centre + CENTRE_MARGIN.value > path.leave.z + slidingLimit(solved, code, path).limit
   return {
     ...base(solved, code, needed ? [{ code: 'SEAT_LOCKED' }] : []),
     part: 'locked',
@@ -93,19 +94,15 @@ function byLockedStrands(solved: Solved, code: CaseCode, path: TautPath): Eviden
     grade: 'table',
     terms: [
       ...terms,
-      entering('strain', 'eps', strain, '1', 'computed', 'strain of the legs, half as stiff'),
-      worked('lockedLimit', 'y', limit, 'm', 'h * a^2 / (2 * eps * l^2 + a^2)', 'stability of a symmetric sling, sway and tilt'),
+      ...limitTerms,
       worked('capacity', 'R', path.leave.z + limit, 'm', 'z_l + y', 'tipping limit with strands locked'),
     ],
   }
 }
 
 function bySliding(solved: Solved, code: CaseCode, path: TautPath): Evidence {
-  const { centre, rise, terms } = height(solved, code, path)
-  const a = path.leave.r
-  const b = path.knotToBaseEdge
-  const limit = slidingSeatLimit({ leaveRadius: metres(a), baseRadius: b, free: path.free, rise: metres(rise) })
-  const q = slidingRatio({ leaveRadius: metres(a), baseRadius: b, free: path.free })
+  const { centre, terms } = height(solved, code, path)
+  const { limit, terms: limitTerms } = slidingLimit(solved, code, path)
   return {
     ...base(solved, code, []),
     part: 'sliding',
@@ -114,9 +111,7 @@ function bySliding(solved: Solved, code: CaseCode, path: TautPath): Evidence {
     grade: 'table',
     terms: [
       ...terms,
-      entering('baseRadius', 'b', b, 'm', 'computed', 'base edge'),
-      worked('slidingRatio', 'q', q, '1', 'a^2 / (2 * l * b) - a^2 / (2 * l^2)', SLIDING),
-      worked('slidingLimit', 'y', limit, 'm', 'h * q / (1 + q)', SLIDING),
+      ...limitTerms,
       worked('capacity', 'R', path.leave.z + limit, 'm', 'z_l + y', 'sliding limit of the seat'),
     ],
   }
@@ -126,7 +121,8 @@ function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
   const { answers } = solved.hanger
   const friction = FIBRE_PROPERTIES[answers['cord.fibre']].onPot
   const share = noSlipOffset(friction.value, path.turn)
-  const held = share * path.leave.r
+  const lever = leastLever(solved, path.leave.r)
+  const held = share * lever
   const offset = Math.max(answers['seat.offset'], LEAST_OFFSET.value)
   const slides = offset > held
   const judged = base(solved, code, [{ code: slides ? 'SEAT_SLIDES' : 'SEAT_ON_FRICTION' }])
@@ -141,7 +137,7 @@ function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
     grade: 'model',
     terms: [
       entering('seatOffset', 'E', offset, 'm', 'common practice', 'offset of the weight from the axis, 5 mm at least'),
-      entering('leaveRadius', 'a', path.leave.r, 'm', 'computed', 'where the strands leave the pot'),
+      entering('leaveRadius', 'a', lever, 'm', 'computed', 'where the strands leave the pot, in the direction in which it tips most easily'),
       fromCatalogue('frictionOnPot', 'mu_pot', friction),
       entering('turnAngle', 'alpha', path.turn, 'rad', 'computed', 'turn over rim and base edge'),
       worked('frictionShare', 'e_a', share, '1', 'tanh(mu_pot * alpha)', 'tensions T e^(+-mu alpha) of one pair must balance at the knot'),

@@ -5,10 +5,11 @@ import type { Finding } from '../finding'
 import type { LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
 
-/** That strands lie on corners, which is not reckoned: square pots and troughs are taken as round, as wide as their diagonal. Null of a round pot, or where a round cover pot lies in the cradle. */
+/** That strands lie on corners where this is not reckoned, against a wall or under another pot. Null of a round pot, or where a round cover pot lies in the cradle. */
 export function cornersUnreckoned(answers: Answers): Finding | null {
   const shape = answers['pot.shape']
-  return (shape === 'square' || shape === 'trough') && !hasCover(answers) ? { code: 'SHAPE_NOT_RECKONED', shape } : null
+  const reckoned = answers['make.arrangement'] === 'legs' || answers['make.arrangement'] === 'row'
+  return (shape === 'square' || shape === 'trough') && !hasCover(answers) && !reckoned ? { code: 'SHAPE_NOT_RECKONED', shape } : null
 }
 
 /** What the strands lie round instead of the pot itself: a cover pot, or a saucer wider than the pot's base. */

@@ -23,7 +23,7 @@ import { weightTerms } from './weightTerms'
  * and the thrust of its top cord; of wood that a table knows both by its strength and by a permissible stress.
  * Natural sticks are not known until test-hung (STICK_UNRATED), nor is bamboo of unmeasured hollow
  * (BAMBOO_HOLLOW_UNKNOWN). Says which dowel would do (STICK_DIAMETER_NEEDED, STICK_NONE_THICK_ENOUGH), how it sags
- * (STICK_SAGS), and what is not reckoned (STICK_ONE_POINT). No results where the legs hang from something else.
+ * (STICK_SAGS). No results where the legs hang from something else.
  */
 export function stickLink(solved: Solved): readonly LinkResult[] {
   const { answers } = solved.hanger
@@ -91,7 +91,6 @@ function notes(solved: Solved, beam: StickBeam): readonly Finding[] {
   const sag = (beam.sag * solved.loads.watered.weight) / (stickWood(answers).stiffness.value * CREEP.high * stickSection(answers).inertia)
   if (sag > SAG_TOLD.value * answers['stick.span']) findings.push({ code: 'STICK_SAGS', sag, lasting: sag * CREEP.high })
   findings.push(...rowFindings(solved))
-  if (answers['stick.bunch'] > 0 && answers['make.arrangement'] !== 'row') findings.push({ code: 'STICK_ONE_POINT', bunch: answers['stick.bunch'] })
   return findings
 }
 

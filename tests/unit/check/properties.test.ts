@@ -34,7 +34,7 @@ const carries = (l: LinkResult): boolean => l.link !== 'load' && l.case !== 'gus
 test('the hangers are of all kinds: every verdict, every link, some without an answer', () => {
   const links = HANGERS.flatMap((h) => h.check.links)
   expect([...new Set(links.map((l) => l.verdict))].sort()).toEqual(['fails', 'holds', 'just holds', 'not enough known'])
-  const asked: readonly LinkCode[] = LINKS.filter((link) => !['connector', 'topCord', 'stick'].includes(link))
+  const asked: readonly LinkCode[] = LINKS.filter((link) => !['connector', 'topCord', 'stick', 'ringCord'].includes(link))
   expect([...new Set(links.map((l) => l.link))].sort()).toEqual([...asked].sort())
   expect(links.some((l) => l.utilisation === null)).toBe(true)
 })
@@ -43,7 +43,7 @@ describe('more of what is bad never looks better', () => {
   test('a heavier weighed mass', () => {
     // A sling that found no rest within its steps is not known, neither better nor worse.
     const unsolved = HANGERS.filter(({ check: { solved } }) => Object.values(solved.slings ?? {}).some((sling) => sling.trouble === 'not converged')).map((h) => h.patch)
-    expect(unsolved.length).toBeLessThan(3)
+    expect(unsolved.length).toBeLessThan(0.02 * HANGERS.length)
     expect(betterAfter((p) => (p['weighed.mass'] === undefined || unsolved.includes(p) ? null : { 'weighed.mass': `${numberIn(p['weighed.mass']) * 1.3} kg` }), carries)).toEqual([])
   })
 

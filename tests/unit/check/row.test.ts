@@ -15,7 +15,7 @@ const demand = (check: ReturnType<typeof row>, link: 'stick' | 'hook' | 'fixing'
 describe('hangers side by side on one stick', () => {
   test('leave each hanger’s own legs as they are', () => {
     const { weight } = row({}).solved.loads.watered
-    const alone = checkOf({ ...ORDINARY, 'make.top': 'ring' })
+    const alone = checkOf({ ...ORDINARY, 'make.top': 'ring', 'make.tolerance': '0 mm', 'seat.offset': '0 mm' })
     expect(demand(row({}), 'leg', 'watered') / weight).toBeCloseTo(demand(alone, 'leg', 'watered') / alone.solved.loads.watered.weight, 4)
   })
 
