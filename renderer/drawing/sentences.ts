@@ -1,4 +1,4 @@
-import { CASE_NAMES, forceText, hangsFrom, lengthText, type CaseCode, type CheckResult } from '#core'
+import { CASE_NAMES, forceText, hangsFrom, lengthText, numberText, pullerOf, speedText, swingPeriod, type CaseCode, type CheckResult } from '#core'
 
 type Sling = NonNullable<CheckResult['solved']['slings']>[CaseCode]
 
@@ -25,8 +25,19 @@ const TROUBLE: Readonly<Record<Sling['trouble'], string | null>> = {
   'not converged': 'Where it comes to rest could not be found; it is drawn as it was hung.',
 }
 
+const DRAWN_PLUMB = 'It is drawn hanging plumb.'
+
+/** What moves the hanger in a situation, told with its numbers. */
+const MOVING: Readonly<Partial<Record<CaseCode, (check: CheckResult) => string>>> = {
+  bump: ({ solved }) => {
+    const period = swingPeriod(solved)
+    return `It swings 30° to each side of where it is drawn${period === null ? '' : `, there and back in ${numberText(Math.round(period * 10) / 10)} s`}.`
+  },
+  gust: ({ solved: { gust } }) => (gust === null ? '' : `Gusts of ${speedText(gust.speed)} push with ${forceText(gust.force)}: it leans ${degrees(gust.leanWatered)} just watered, ${degrees(gust.lean)} dry, and may swing to ${degrees(Math.min(gust.swing, Math.PI / 2))}. ${DRAWN_PLUMB}`),
+  tug: ({ solved: { hanger, loads } }) => `${pullerOf(hanger.answers) === 'cat' ? 'A cat' : 'A child'} pulls with ${forceText(loads.tug.weight - loads.tug.weight / loads.tug.factor)}, straight down or a little to one side. ${DRAWN_PLUMB}`,
+}
+
 const SPECIAL: Readonly<Partial<Record<CaseCode, string>>> = {
-  bump: 'It swings 30° to each side of where it is drawn.',
   strandParted: 'The strand that has gone is on leg 1.',
   legParted: 'Leg 1 is gone and is not drawn.',
   legPartedSudden: 'Leg 1 is gone and is not drawn.',
@@ -39,7 +50,7 @@ export function situationNotes(check: CheckResult, situation: CaseCode): readonl
   const notes = [
     sling === null ? 'The legs are too short to close under the pot: nothing hangs.' : TROUBLE[sling.trouble],
     tilt !== null && (tilt * 180) / Math.PI > NOTED_TILT ? `The pot tilts ${degrees(tilt)}.` : null,
-    SPECIAL[situation] ?? null,
+    MOVING[situation]?.(check) ?? SPECIAL[situation] ?? null,
     sling === null ? null : 'Only what carries is drawn.',
   ]
   return notes.filter((note) => note !== null)

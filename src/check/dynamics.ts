@@ -1,6 +1,7 @@
 import { BUMP_ANGLE, TUG_ANGLE, TUG_PULL, type Puller } from '../catalogue/jolts'
 import { BUMP_SIDE_PULL } from '../load/loadCases'
-import { newtons } from '../quantity/si'
+import { metres, newtons, radians } from '../quantity/si'
+import { tug } from '../statics/tug'
 import { suddenAside, suddenSwing } from '../statics/wind'
 import type { InGust, LightWeights } from './inGust'
 import type { CaseLoad } from './solved'
@@ -33,15 +34,21 @@ export function blown(load: CaseLoad, { force }: InGust, light: LightWeights): C
   }
 }
 
+/** Forces are all that is asked of the tug: where it acts decides the lean only. */
+const ANYWHERE = metres(1)
+
 /** Somebody pulls at it: P more straight down, or P sin a aside. */
 export function tugged(load: CaseLoad, puller: Puller): CaseLoad {
   const weight = atRest(load)
-  const pull = TUG_PULL[puller].value
-  const side = pull * Math.sin(TUG_ANGLE.value)
+  const pull = newtons(TUG_PULL[puller].value)
+  const pulled = (angle: number) => tug({ weight: newtons(weight), pull, angle: radians(angle), centreDepth: ANYWHERE, pullDepth: ANYWHERE })
+  const [straight, askew] = [pulled(0), pulled(TUG_ANGLE.value)]
+  // Neither lifts: both go downwards.
+  if (!straight.ok || !askew.ok) return load
   return {
     ...load,
-    weight: weight + pull, factor: (weight + pull) / weight, factorSource: puller === 'child' ? 'a child hangs on it: (W + 250 N) / W' : 'a cat jumps in: (W + 98 N) / W',
-    side, sideShare: side / weight, sideSource: 'pull at 30 degrees from straight down, P sin a, over the weight',
-    sideDown: weight + pull * Math.cos(TUG_ANGLE.value),
+    weight: straight.tension, factor: straight.tension / weight, factorSource: puller === 'child' ? 'a child hangs on it: (W + 250 N) / W' : 'a cat jumps in: (W + 98 N) / W',
+    side: askew.aside, sideShare: askew.aside / weight, sideSource: 'pull at 30 degrees from straight down, P sin a, over the weight',
+    sideDown: askew.down,
   }
 }

@@ -87,6 +87,12 @@ export function timeText(seconds: number): string {
 }
 
 /**
+ * A speed of the wind, m/s, as weather reports give it.
+ * @example speedText(18) // '65 km/h (40 mph)'
+ */
+export const speedText = (speed: number): string => `${Math.round(speed * 3.6)} km/h (${Math.round(speed / 0.44704)} mph)`
+
+/**
  * A plain number with up to three figures.
  * @example numberText(0.08714) // '0.087'
  */

@@ -103,3 +103,16 @@ describe('only what carries', () => {
     expect(aside('legParted')).toBeGreaterThan(near('legParted') + 0.001)
   })
 })
+
+test('an arc shows how far a gust swings it, further than a bump, level at most', () => {
+  const outdoors: Patch = { 'cord.fibre': 'polyester', 'cord.make': 'braided', 'place.exposure': 'outdoors' }
+  const width = (patch: Patch, code: CaseCode): number => {
+    const xs = of(patch, code).flatMap((s) => (s.kind === 'line' && s.ink === 'note' && s.points.length > 20 ? s.points.map(([x]) => x) : []))
+    return xs.length === 0 ? 0 : Math.max(...xs) - Math.min(...xs)
+  }
+  const widths = (['sheltered', 'open', 'exposed'] as const).map((wind) => width({ ...outdoors, 'place.wind': wind }, 'gust'))
+  expect([width(outdoors, 'bump'), ...widths].every((w) => w > 0)).toBe(true)
+  expect([...widths].sort((a, b) => a - b)).toEqual(widths)
+  expect(widths[0]).toBeGreaterThan(width(outdoors, 'bump'))
+  expect(width(outdoors, 'watered')).toBe(0)
+})
