@@ -5,7 +5,7 @@ import { CASES_AT_REST, type CaseCode } from '../load/loadCases'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import type { Finding } from './finding'
 import { factor, reserve, type Capacity, type Factor, type Term } from './linkResult'
-import type { Solved } from './solved'
+import type { CaseLoad, Solved } from './solved'
 import { entering, fromCatalogue, worked } from './term'
 import { allowableReserve, reserveTerms } from './timeFactors'
 
@@ -37,13 +37,20 @@ export interface TestedEvidence {
   readonly terms: readonly Term[]
 }
 
+/** Wind and whoever pulls add their force, however light the hanger is; a jolt multiplies what hangs. */
+const adds = ({ case: { code } }: CaseLoad): boolean => code === 'gust' || code === 'tug'
+
+/** The pull of the potted plant in a case, N, without the hanger's own: what a test mass stands for. */
+export const pottedPull = (load: CaseLoad): number =>
+  (adds(load) ? load.weight - load.hanger * STANDARD_GRAVITY : load.potted * STANDARD_GRAVITY * load.factor)
+
 /** What a counting test hang says of a part in a load case: the test mass stood for the potted plant. */
 export function byTestHang(solved: Solved, code: CaseCode): TestedEvidence {
   const { answers } = solved.hanger
   const load = solved.loads[code]
   const mass = testHangMass(answers) ?? 0
   const capacity = mass * STANDARD_GRAVITY
-  const pulled = load.potted * STANDARD_GRAVITY * load.factor
+  const pulled = pottedPull(load)
   const reserveOf = allowableReserve(answers, load.case)
   const atRest = (CASES_AT_REST as readonly CaseCode[]).includes(code)
   return {
@@ -54,7 +61,12 @@ export function byTestHang(solved: Solved, code: CaseCode): TestedEvidence {
       entering('pottedMass', 'm_pot', load.potted, 'kg', 'computed', 'potted plant in this state, high value'),
       entering('gravity', 'g', STANDARD_GRAVITY, 'm/s2', 'published', 'standard acceleration of free fall (3rd CGPM, 1901)'),
       entering('caseFactor', 'phi', load.factor, '1', 'computed', load.factorSource),
-      worked('demand', 'E', pulled, 'N', 'm_pot * g * phi', 'what the test mass stood for'),
+      ...(adds(load)
+        ? [
+          entering('hangerMass', 'm_h', load.hanger, 'kg', 'computed', 'the hanger’s own cords and ring, high value'),
+          worked('demand', 'E', pulled, 'N', '(m_pot + m_h) * g * phi - m_h * g', 'what the test mass stood for'),
+        ]
+        : [worked('demand', 'E', pulled, 'N', 'm_pot * g * phi', 'what the test mass stood for')]),
       ...testMassTerms(answers, mass),
       worked('capacity', 'R', capacity, 'N', 'm_test * g', 'test hang'),
       ...reserveTerms(reserveOf),

@@ -4,6 +4,7 @@ import { MOST_DROP_SLIP, WRAP_RELAXATION, WRAP_TENSION } from '../../catalogue/k
 import { RESERVE_IN_ACCIDENT } from '../../catalogue/reserves'
 import { MOST_TEST_SLIP, TEST_SHARE_AT_REST } from '../../catalogue/testHang'
 import { CASES_AT_REST, type CaseCode } from '../../load/loadCases'
+import { pullerOf } from '../../load/reach'
 import { newtons, radians, STANDARD_GRAVITY } from '../../quantity/si'
 import { afterTurn, wrapGrip } from '../../statics/friction'
 import type { Finding } from '../finding'
@@ -11,11 +12,18 @@ import { knotCord } from '../knotCord'
 import { assessLink, factor, reserve, type LinkResult, type Term } from '../linkResult'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
-import { byTestHang, liftFindings, testHangFaults, testHangMass } from '../testHang'
+import { byTestHang, liftFindings, pottedPull, testHangFaults, testHangMass } from '../testHang'
 import { allowableReserve, reserveTerms, strengthReserve } from '../timeFactors'
 import { worse } from '../verdict'
 
-const CASES = [...CASES_AT_REST, 'bump', 'setDown'] as const satisfies readonly CaseCode[]
+const ALWAYS = [...CASES_AT_REST, 'bump', 'setDown'] as const satisfies readonly CaseCode[]
+
+/**
+ * The cases in which the knot is asked to grip: a gust outdoors too, and a cat in the pot; a child pulls at the fringe, below
+ * the wraps, and so on strands that run on up the legs, which draws none of them up through the wraps.
+ */
+const casesOf = ({ hanger: { answers }, wholeCases }: Solved): readonly CaseCode[] =>
+  [...ALWAYS, ...wholeCases.filter((code) => code === 'gust' || (code === 'tug' && pullerOf(answers) === 'cat'))]
 
 /**
  * The grip of the gathering knot's wraps on the strands that want to slip up and out. With a good
@@ -28,7 +36,7 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
   const faults = testHangFaults(solved, true)
   const counts = faults?.length === 0
   const findings: readonly Finding[] = [...shortCord(solved), ...(counts ? [] : [...(faults ?? []), untested(solved)])]
-  const held = CASES.map((code) => {
+  const held = casesOf(solved).map((code) => {
     const model = withSlipSeen(solved, code, byModel(solved, code, findings))
     if (!counts) return model
     // A knot that held its test mass holds at least that; beyond it the model still says what it says.
@@ -39,10 +47,10 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
 }
 
 /** The same by the model alone, as if nothing had ever hung in it. */
-export const gripByModel = (solved: Solved): readonly LinkResult[] => [...CASES.map((code) => byModel(solved, code, [])), dropped(solved, false, [])]
+export const gripByModel = (solved: Solved): readonly LinkResult[] => [...casesOf(solved).map((code) => byModel(solved, code, [])), dropped(solved, false, [])]
 
 /** The cases in which the knot is asked to grip, with that in whose state it is dropped. */
-export const gripCases = (solved: Solved): readonly CaseCode[] => [...new Set<CaseCode>([...CASES, solved.loads.drop.case.state])]
+export const gripCases = (solved: Solved): readonly CaseCode[] => [...new Set<CaseCode>([...casesOf(solved), solved.loads.drop.case.state])]
 
 function shortCord({ hanger: { answers } }: Solved): readonly Finding[] {
   const { makes, length: needed } = knotCord(answers)
@@ -55,8 +63,7 @@ function withSlipSeen(solved: Solved, code: CaseCode, result: LinkResult): LinkR
   const { answers, given } = solved.hanger
   const mass = testHangMass(answers)
   if (mass === null || !given.has('testHang.slip') || answers['testHang.slip'] < MOST_TEST_SLIP.value) return result
-  const { potted, factor: jolt } = solved.loads[code]
-  return { ...result, verdict: worse(result.verdict, mass <= potted * jolt ? 'fails' : 'not enough known') }
+  return { ...result, verdict: worse(result.verdict, mass <= pottedPull(solved.loads[code]) / STANDARD_GRAVITY ? 'fails' : 'not enough known') }
 }
 
 /** What to hang to settle it: twice the heaviest state, times the reserve on what was tested, and enough to stop a drop. */

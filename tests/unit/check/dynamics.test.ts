@@ -139,6 +139,22 @@ describe('a tug', () => {
     expect(worstOfLink(cot, 'hookShank')).toMatchObject({ verdict: 'fails', case: 'tug' })
   })
 
+  test('of a cat in the pot pulls at the knot’s grip, of a child at the fringe below it does not; a gust does', () => {
+    const grip = (patch: Patch) => checkOf(patch).links.filter((l) => l.link === 'gatheringGrip').map((l) => l.case)
+    expect(grip({ ...ORDINARY, 'place.reach': 'cat' })).toContain('tug')
+    expect(grip({ ...ORDINARY, 'place.reach': 'child' })).not.toContain('tug')
+    expect(grip(OUTDOORS)).toContain('gust')
+    expect(grip(ORDINARY)).not.toContain('gust')
+  })
+
+  test('adds its whole force to what a test mass stood for', () => {
+    const patch: Patch = { ...ORDINARY, 'place.reach': 'cat', 'testHang.mass': '40 kg', 'testHang.time': '24 h', 'testHang.slip': '1 mm' }
+    const { tug, watered } = loadsOf(patch)
+    const held = linkIn(checkOf(patch), 'gatheringGrip', 'tug')
+    expect(held.part).toBe('testHang')
+    expect(held.demand?.value).toBeCloseTo((tug.case.state === 'watered' ? watered.potted : tug.potted) * STANDARD_GRAVITY + TUG_PULL.cat.value, 9)
+  })
+
   test('that is only assumed makes nothing fail: it says whom to ask about', () => {
     const thin: Patch = { ...OVER_PEOPLE, 'hook.kind': 'latched', 'hook.wire': '4 mm', 'hook.projection': '35 mm', 'weighed.mass': '2 kg', 'weighed.state': 'flooded' }
     const shank = worstOfLink(checkOf(thin), 'hookShank')
