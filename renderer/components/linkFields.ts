@@ -13,7 +13,7 @@ export const LINK_FIELDS: Readonly<Record<LinkCode, readonly FieldPath[]>> = {
   hook: ['hook.kind', 'hook.rated', 'hook.metal', 'hook.wire', 'hook.inside', 'place.beneath'],
   hookShank: ['hook.metal', 'hook.wire', 'hook.projection', 'place.wind', 'place.reach'],
   connector: ['connector.kind', 'connector.rated', 'connector.joint', 'connector.metal', 'connector.wire', 'connector.inside', 'place.beneath'],
-  topCord: ['row.count', 'row.spacing', 'row.others', 'stick.topCord', 'stick.topStrands', 'stick.span', 'stick.held', 'hook.wire', ...CORD, 'place.beneath', 'place.exposure', 'place.life'],
+  topCord: ['row.count', 'row.spacing', 'row.others', 'stick.topCord', 'stick.topStrands', 'stick.over', 'stick.span', 'stick.held', 'hook.wire', ...CORD, 'place.beneath', 'place.exposure', 'place.life'],
   stick: ['row.count', 'row.spacing', 'row.others', 'make.top', 'stick.wood', 'stick.diameter', 'stick.hollow', 'stick.state', 'stick.grain', 'stick.length', 'stick.held', 'stick.span', 'stick.bunch', 'stick.topCord', 'testHang.mass', 'testHang.time'],
   ringCord: ['ring.lies', 'ring.cords', 'ring.cordStrands', 'ring.rise', 'ring.inside', 'ring.wire', 'hook.wire', ...CORD, 'place.beneath', 'place.exposure', 'place.life'],
   ring: ['make.top', 'ring.lies', 'ring.rated', 'ring.metal', 'ring.wire', 'ring.inside', 'testHang.mass', 'testHang.time'],

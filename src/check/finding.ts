@@ -77,6 +77,9 @@ export type Finding =
   | { readonly code: 'TOP_CORD_TOO_SHORT'; readonly cord: number; readonly least: number }
   | { readonly code: 'TOP_CORD_SHALLOW'; readonly degrees: number; readonly refused: boolean }
   | { readonly code: 'TOP_CORD_OFFSET'; readonly most: number }
+  /** `ratio`: of the pulls of its two halves. */
+  | { readonly code: 'TOP_CORD_RUNS'; readonly offset: number; readonly most: number; readonly ratio: number }
+  | { readonly code: 'TOP_CORD_LEANS'; readonly degrees: number; readonly ratio: number }
   | { readonly code: 'TOP_CORD_PARTS'; readonly strands: number }
   | { readonly code: 'SUBSTRATE_UNKNOWN' }
   | { readonly code: 'FIXING_REFUSED'; readonly what: Refusal }
@@ -135,6 +138,7 @@ export type Finding =
   | { readonly code: 'PANEL_NO_WALL' }
   /** Shares of the weight in front as drawn, and with the strands there longer and shorter by so much, m. */
   | { readonly code: 'PANEL_SHARES'; readonly drawn: number; readonly longer: number; readonly shorter: number; readonly tolerance: number }
+  | { readonly code: 'REDUNDANCY_PANEL'; readonly front: Outcome; readonly back: Outcome }
   | { readonly code: 'PANEL_SEAT_PINNED' }
   | { readonly code: 'PANEL_SEAT_LOOSE' }
   | { readonly code: 'REDUNDANCY_LEG'; readonly outcome: Outcome }

@@ -157,6 +157,7 @@ export const FIELDS = {
   'stick.span': quantity('length', 20 * mm, 3, times(0.9, 'stick.length', 'mm', 'held near both ends'), LATER),
   'stick.topCord': quantity('length', 50 * mm, 6, times(1.5, 'stick.span', 'mm', 'half as long again as the stick between its ends'), LATER),
   'stick.topStrands': quantity('count', 1, 24, is(2, '', 'common practice', 'the cord doubled'), LATER),
+  'stick.over': choice(['loose', 'tied'], 'loose', 'the cord is laid over the hook', LATER),
   'stick.bunch': quantity('length', 0, 3, times(0.3, 'stick.length', 'mm', 'the lark’s heads side by side in the middle'), LATER),
   'connector.kind': choice(CONNECTOR_KINDS, 'none', 'the ring hangs on the hook itself', TACIT),
   'connector.rated': open('force', 5, 100_000, LATER),

@@ -100,6 +100,7 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'stick.span': onStick,
   'stick.topCord': onTopCord,
   'stick.topStrands': onTopCord,
+  'stick.over': onTopCord,
   'stick.bunch': (a) => onStick(a) && onLegs(a) && !inRow(a),
   'connector.rated': connected,
   'connector.metal': unratedConnector,

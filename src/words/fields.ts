@@ -110,6 +110,7 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'stick.span': { label: 'Between its two supports', help: 'Where the cord is tied, or where the hooks hold it.', choices: {} },
   'stick.topCord': { label: 'Length of the top cord', help: 'From one end of the stick over the hook to the other.', choices: {} },
   'stick.topStrands': { label: 'Strands of the top cord', help: 'How many carry side by side, of the same cord.', choices: {} },
+  'stick.over': { label: 'How the top cord lies on the hook', help: 'Laid over it, only friction keeps it from running when one side bears more. A hitch round the hook holds it.', choices: { loose: 'laid over it', tied: 'tied to it with a hitch' } },
   'stick.bunch': { label: 'Width of the row of lark’s heads', help: 'From the first to the last, in the middle of the stick.', choices: {} },
   'connector.kind': { label: 'Between hook and ring', help: 'Whatever else the load hangs through.', choices: { none: 'nothing', sHook: 'an S-hook', chain: 'a chain', carabiner: 'a carabiner or snap hook', swivel: 'a swivel' } },
   'connector.rated': { label: 'Rated load of that part', help: 'As on its packet; in N, kN, kg or lb.', choices: {} },

@@ -28,6 +28,8 @@ const LEG_OUTCOME: Readonly<Record<Outcome, string>> = {
   falls: 'If one leg goes, the pot falls.',
   unknown: 'What happens if one leg goes cannot be said yet.',
 }
+const PANEL_OUTCOMES: Readonly<Record<Outcome, string>> = { stays: 'the pot stays up', tips: 'the pot tips and may slide out', falls: 'the pot falls', unknown: 'what happens cannot be said yet' }
+const PANEL_OUTCOME = (what: string, outcome: Outcome): string => `${what}, ${PANEL_OUTCOMES[outcome]}.`
 const STRAND_OUTCOME: Readonly<Record<Outcome, string>> = {
   stays: 'If one strand goes, the pot stays up.',
   tips: 'If one strand goes, the pot tips.',
@@ -120,6 +122,8 @@ const FINDING_WORDS: Words = {
     ? `The top cord rises only ${degrees(angle)} from the stick; below 15° no number can be trusted. Make it longer.`
     : `The top cord rises only ${degrees(angle)} from the stick: a shallow cord multiplies the load. Make it longer.`),
   TOP_CORD_OFFSET: ({ most }) => `The cord’s grip on the hook keeps the stick level as long as the pot hangs within ${lengthText(most)} of the middle. Further out the cord runs over the hook: tie it there with a hitch.`,
+  TOP_CORD_RUNS: ({ offset, most, ratio }) => `Legs of slightly unequal length bring the load up to ${lengthText(offset)} off the middle, and one half of the top cord then bears ${numberText(ratio)} times the other; friction keeps it from running only within ${lengthText(most)}. Tie it to the hook with a clove hitch.`,
+  TOP_CORD_LEANS: ({ degrees: angle, ratio }) => `Where the legs share unequally the stick may lean by ${degrees(angle)}, one half of its top cord bearing ${numberText(ratio)} times the other.`,
   TOP_CORD_PARTS: ({ strands }) => (strands === 1
     ? 'People are beneath, and the top cord is one strand: if it goes, everything falls. Use two or more, each tied by itself.'
     : 'People are beneath: the strands of the top cord count as a spare for each other only where each is tied by itself.'),
@@ -183,7 +187,8 @@ const FINDING_WORDS: Words = {
   PANEL_CORDS_FEW: ({ cords, needed }) => `${cords} cords folded over the stick give ${2 * cords} strands, and front and back need ${needed}. Put ${Math.ceil(needed / 2)} cords on the stick, or lead fewer strands round the pot.`,
   PANEL_NET_STRANDS: ({ knots, needed, strands }) => `A net with ${knots} ${knots === 1 ? 'knot' : 'knots'} in its widest row takes ${needed} strands, and ${strands} come round the front. Change the one or the other; until then the net is not reckoned.`,
   PANEL_NO_WALL: () => 'Hung from this support, the panel is taken to hang free: no wall is counted on to lean on, nor to rub against.',
-  PANEL_SHARES: ({ drawn, longer, shorter, tolerance }) => `As drawn the strands in front bear ${percent(drawn)} of the weight; tied ${lengthText(tolerance)} longer ${percent(longer)}, tied that much shorter ${percent(shorter)}. So front and back must each be able to bear it all, unless the lengths can be held closer.`,
+  PANEL_SHARES: ({ drawn, longer, shorter, tolerance }) => `As drawn the strands in front bear ${percent(drawn)} of the weight; tied ${lengthText(tolerance)} longer ${percent(longer)}, tied that much shorter ${percent(shorter)}. Knots tied unevenly and friction at the wall move it further, so front and back are each reckoned to bear it all.`,
+  REDUNDANCY_PANEL: ({ front, back }) => `${PANEL_OUTCOME('If the strands of one corner go', front)} ${PANEL_OUTCOME('If half of those behind go', back)}`,
   PANEL_SEAT_PINNED: () => 'The pot cannot tip out as long as the knots of the net in front keep their strands in place on it. How it would slide out of a looser net has not been reckoned: hang it low over a cushion with a quarter more weight in it and try to tip it by hand.',
   PANEL_SEAT_LOOSE: () => 'No knots in front lock the strands on the pot’s side, and how a pot slides out of loose strands against a wall has not been reckoned. Tie a net with its first knots on the side, or hang it low over a cushion with a quarter more weight in it and try to tip it by hand.',
   REDUNDANCY_LEG: ({ outcome }) => LEG_OUTCOME[outcome],

@@ -4,8 +4,9 @@ import { REFUSED_ANGLE, WIDE_ANGLE } from '../../catalogue/legs'
 import { peopleBeneath } from '../../catalogue/reserves'
 import { hasStick } from '../../hanger/arrangement'
 import type { CaseCode } from '../../load/loadCases'
-import { metres, radians } from '../../quantity/si'
-import { noSlipLoadOffset } from '../../statics/vCordOffset'
+import { metres, newtons, radians } from '../../quantity/si'
+import { overBeam } from '../../statics/overBeam'
+import { heldCord, noSlipLoadOffset } from '../../statics/vCordOffset'
 import { inCase, stillApplying, type CordStrength } from '../cordStrength'
 import type { Finding } from '../finding'
 import { assessLink, type LinkResult, type Term } from '../linkResult'
@@ -24,7 +25,7 @@ import { weightTerms } from './weightTerms'
 /**
  * The cord from both ends of the stick over one hook, N: T = W Lc / (4 h), the fuller half where the load is off the
  * middle; weakest where it bends over the hook or is tied to the stick. Findings: of the cord, TOP_CORD_TOO_SHORT,
- * TOP_CORD_SHALLOW, how far off the middle the hook's friction holds it (TOP_CORD_OFFSET), and over people
+ * TOP_CORD_SHALLOW, how far off the middle friction holds it (TOP_CORD_OFFSET, TOP_CORD_RUNS, TOP_CORD_LEANS), and over people
  * TOP_CORD_PARTS, since nothing else holds. No results where there is no top cord.
  */
 export function topCordLink(solved: Solved): readonly LinkResult[] {
@@ -60,6 +61,7 @@ function inOneCase(solved: Solved, code: CaseCode, beam: StickBeam, strands: num
   const watered = stickBeam(solved, 'watered')
   const leans = code === 'neighbourDown' ? rowLeans(solved, beam) : null
   const slope = slopeOf(solved, beam)
+  const off = code === 'watered' ? offsetHeld(solved, beam) : null
   const said = weatherFindings(answers)
   const plain = solved.cord.wrap.dry.capacity
   return assessLink({
@@ -69,8 +71,8 @@ function inOneCase(solved: Solved, code: CaseCode, beam: StickBeam, strands: num
     factors: [{ code: 'effectiveStrands', value: section.effective, basis: section.efficiency.basis, source: section.efficiency.source }, ...stillApplying(cord, time.factors)],
     grade: cord.grade,
     overallFactor: plain === null || !watered.ok || code === 'strandParted' ? null : (strands * plain.value) / tensionOf(solved, watered, solved.loads.watered.weight),
-    atLeast: said.reduce((worst, s) => worse(worst, s.atLeast), worse(slope.atLeast, leans?.atLeast ?? 'holds')),
-    findings: [...cord.findings, ...slope.findings, ...said.map((s) => s.finding), ...(code === 'watered' ? [offsetHeld(solved, beam)] : []), ...(leans === null ? [] : [leans.finding])],
+    atLeast: said.reduce((worst, s) => worse(worst, s.atLeast), worse(worse(slope.atLeast, off?.atLeast ?? 'holds'), leans?.atLeast ?? 'holds')),
+    findings: [...cord.findings, ...slope.findings, ...said.map((s) => s.finding), ...(off?.findings ?? []), ...(leans === null ? [] : [leans.finding])],
     terms: [...demandTerms(solved, code, beam, tension), ...cord.terms, ...strandTerms(section), ...time.terms],
   })
 }
@@ -99,19 +101,38 @@ function slopeOf({ hanger: { answers } }: Solved, beam: StickBeam): { readonly f
   return { findings: [{ code: 'TOP_CORD_SHALLOW', degrees: 90 - (angle * 180) / Math.PI, refused }], atLeast: refused ? 'fails' : 'just holds' }
 }
 
-/** How far off the middle the load may hang before the cord runs over the hook, by the lowest friction of cord on steel. */
-const offsetHeld = (solved: Solved, beam: StickBeam): Finding => ({ code: 'TOP_CORD_OFFSET', most: mostOffset(solved, beam) })
+/**
+ * How far off the middle the load may hang before the cord runs over what it lies on, and whether unequal legs bring
+ * it further; tied there it cannot run, and only leans.
+ */
+function offsetHeld(solved: Solved, beam: StickBeam): { readonly findings: readonly Finding[]; readonly atLeast: Verdict } {
+  const { answers } = solved.hanger
+  const held = heldCord({ cord: answers['stick.topCord'], span: answers['stick.span'], weight: newtons(solved.loads.watered.weight), offset: metres(beam.offset), depth: metres(0) })
+  if (!held.ok) return { findings: [], atLeast: 'holds' }
+  const { ratio, runs } = overBeam({ pulls: held.tensions, friction: frictionOver(solved), turn: held.turn })
+  const degrees = (held.tilt * 180) / Math.PI
+  if (runs && answers['stick.over'] === 'loose') return { findings: [{ code: 'TOP_CORD_RUNS', offset: beam.offset, most: mostOffset(solved, beam), ratio }], atLeast: 'just holds' }
+  const leans: readonly Finding[] = degrees > LEAN_TOLD ? [{ code: 'TOP_CORD_LEANS', degrees, ratio }] : []
+  return { findings: answers['stick.over'] === 'loose' ? [{ code: 'TOP_CORD_OFFSET', most: mostOffset(solved, beam) }, ...leans] : leans, atLeast: 'holds' }
+}
 
-function mostOffset({ hanger: { answers } }: Solved, beam: StickBeam): number {
-  const span = answers['stick.span']
+/** A stick that leans by so many degrees is seen to. */
+const LEAN_TOLD = 2
+
+/** The lowest friction of cord on steel, or on the wood of a beam or branch that it goes round. */
+const frictionOver = ({ hanger: { answers } }: Solved): number =>
+  (answers['place.support'] === 'overBeam' && (answers['place.substrate'] === 'timber' || answers['place.substrate'] === 'branch') ? FRICTION_PAIRS.nylonRopeOnPine : FRICTION_PAIRS.oiledCottonOnSteel).sliding.low
+
+function mostOffset(solved: Solved, beam: StickBeam): number {
+  const span = solved.hanger.answers['stick.span']
   const angle = radians(Math.atan2(2 * beam.height, span))
-  return noSlipLoadOffset({ height: metres(beam.height), angle }, metres(span), metres(0), FRICTION_PAIRS.oiledCottonOnSteel.sliding.low)
+  return noSlipLoadOffset({ height: metres(beam.height), angle }, metres(span), metres(0), frictionOver(solved))
 }
 
 /** One of a row taken down: the stick leans until its load is under the hook, or the cord runs over it. */
 function rowLeans(solved: Solved, beam: StickBeam): { readonly finding: Finding; readonly atLeast: Verdict } {
   const { given } = solved.hanger
-  const runs = beam.offset > mostOffset(solved, beam)
+  const runs = solved.hanger.answers['stick.over'] === 'loose' && beam.offset > mostOffset(solved, beam)
   const said = given.has('row.count') && given.has('row.spacing') && given.has('stick.span') && given.has('stick.topCord')
   return { finding: { code: 'ROW_LEANS', degrees: (Math.atan2(beam.offset, beam.height) * 180) / Math.PI, runs }, atLeast: !runs ? 'just holds' : said ? 'fails' : 'not enough known' }
 }

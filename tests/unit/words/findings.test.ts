@@ -80,6 +80,8 @@ const SAMPLES: { readonly [C in FindingCode]: readonly (readonly [Numbers<C>, ..
   TOP_CORD_TOO_SHORT: [[{ cord: 0.25, least: 0.2712345 }, '250 mm', '271 mm']],
   TOP_CORD_SHALLOW: [[{ degrees: 24.56789, refused: false }, '25°'], [{ degrees: 11.23456, refused: true }, '11°', 'below 15°']],
   TOP_CORD_OFFSET: [[{ most: 0.01581234 }, '15.8 mm']],
+  TOP_CORD_RUNS: [[{ offset: 0.0212345, most: 0.0158, ratio: 1.4234 }, '21.2 mm', '15.8 mm', '1.42 times']],
+  TOP_CORD_LEANS: [[{ degrees: 5.7345, ratio: 1.2234 }, '6°', '1.22 times']],
   TOP_CORD_PARTS: [[{ strands: 1 }, 'one strand'], [{ strands: 3 }, 'each is tied by itself']],
   SUBSTRATE_UNKNOWN: [[{}]],
   FIXING_REFUSED: [[{ what: 'plasterboardCeiling' }, 'plasterboard ceiling', 'joist'], [{ what: 'smoothNailPulledOut' }, 'nail']],

@@ -59,6 +59,42 @@ test('friction of the hook holds it level: e = (s / 2) tanh(mu q), by hand', () 
   expect(said[0]).toBeCloseTo(0.15 * Math.tanh(0.14 * Math.atan2(4, 3)), 9)
 })
 
+describe('legs that are knotted unequally', () => {
+  const told = (patch: Patch) => {
+    const link = linkIn(onStick({ 'make.tolerance': '15 mm', 'stick.bunch': '140 mm', 'stick.topStrands': '12', ...patch }), 'topCord', 'watered')
+    return { codes: link.findings.map((f) => f.code), verdict: link.verdict, of: <C extends string>(code: C) => link.findings.find((f) => f.code === code) }
+  }
+
+  test('bring the load so far off the middle that a cord laid over the hook runs; a hitch holds it, and it leans', () => {
+    const runs = told({}).of('TOP_CORD_RUNS')
+    expect(runs?.code === 'TOP_CORD_RUNS' && runs.offset > runs.most).toBe(true)
+    expect(told({}).verdict).toBe('just holds')
+    const tied = told({ 'stick.over': 'tied' })
+    expect(tied.codes).not.toContain('TOP_CORD_RUNS')
+    expect(tied.codes).toContain('TOP_CORD_LEANS')
+    expect(tied.verdict).toBe('holds')
+  })
+
+  test('lean by atan(e / h), one half pulled more than the other by no more than it would without leaning', () => {
+    const tied = told({ 'stick.over': 'tied' }).of('TOP_CORD_LEANS')
+    const runs = told({}).of('TOP_CORD_RUNS')
+    if (tied?.code !== 'TOP_CORD_LEANS' || runs?.code !== 'TOP_CORD_RUNS') throw new Error('not told')
+    expect(tied.degrees).toBeCloseTo((Math.atan(runs.offset / 0.2) * 180) / Math.PI, 9)
+    // Moments about the hook: halves as 15 cm + e to 15 cm - e.
+    expect(tied.ratio).toBeCloseTo((0.15 + runs.offset) / (0.15 - runs.offset), 9)
+  })
+
+  test('wood is rougher than steel: round a beam it runs later', () => {
+    const round: Patch = { 'place.support': 'overBeam', 'place.substrate': 'timber', 'stick.bunch': '0 mm' }
+    const most = (patch: Patch): number => {
+      const said = told({ ...round, ...patch }).of('TOP_CORD_OFFSET')
+      return said?.code === 'TOP_CORD_OFFSET' ? said.most : NaN
+    }
+    expect(most({})).toBeCloseTo(0.15 * Math.tanh(0.28 * Math.atan2(4, 3)), 9)
+    expect(most({ 'place.substrate': 'steelBeam' })).toBeCloseTo(0.15 * Math.tanh(0.14 * Math.atan2(4, 3)), 9)
+  })
+})
+
 describe('over people', () => {
   const over = (strands: string) => onStick({ 'place.beneath': 'people', 'hook.kind': 'closed', 'stick.topStrands': strands, 'weighed.mass': '2 kg' })
 
