@@ -3,6 +3,7 @@ import type { Care } from '../check/care'
 import { gathering } from '../check/gathering'
 import type { LinkResult } from '../check/linkResult'
 import type { Finding } from '../check/finding'
+import { swingPeriod } from '../check/swingPeriod'
 import type { Solved } from '../check/solved'
 import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
@@ -96,6 +97,7 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
       leaveRadius: path.ok ? path.leave.r : null,
       leaveHeight: path.ok ? path.leave.z : null,
       drop: solved.geometry.drop,
+      swingPeriod: swingPeriod(solved),
       hangerMass: solved.hangerMass.dry,
       centreOfGravity: Object.fromEntries(STATES.map((state) => [state, solved.potted[state].centre])),
     },

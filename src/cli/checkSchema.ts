@@ -64,6 +64,7 @@ export const CHECK_ANSWER = z.strictObject({
     leaveRadius: z.number().nullable(),
     leaveHeight: z.number().nullable(),
     drop: z.number().nullable(),
+    swingPeriod: z.number().nullable(),
     hangerMass: mass,
     centreOfGravity: each(STATES, z.number()),
   }),

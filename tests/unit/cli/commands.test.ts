@@ -46,6 +46,13 @@ describe('check', () => {
     ])
   })
 
+  test('situations that do not concern a hanger are null', () => {
+    const empty = (file: string): readonly string[] => Object.entries(answers('check', file, '--json')[0]?.['sling'] ?? {}).flatMap(([code, sling]) => (sling === null ? [code] : []))
+    expect(empty('ordinary.strandwise')).toEqual(['gust', 'tug', 'lowerOut', 'neighbourDown'])
+    expect(empty('in-the-sun.strandwise')).toEqual(['tug', 'lowerOut', 'neighbourDown'])
+    expect(empty('glazed-pot-by-the-reading-chair.strandwise')).not.toContain('tug')
+  })
+
   test('ends with 0, 1 and 2 as the verdicts and inputs ask', () => {
     expect(run('check', 'ordinary.strandwise').exit).toBe(0)
     expect(run('check', 'fern-over-the-sideboard.strandwise').exit).toBe(0)
