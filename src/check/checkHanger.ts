@@ -9,6 +9,7 @@ import type { Finding } from './finding'
 import { LINKS, type LinkResult, type Side } from './linkResult'
 import { LOAD_PATH } from './loadPath'
 import { ownReserve, reserveWithoutReason } from './ownReserve'
+import { panelRedundancy } from './panel/panelRedundancy'
 import { redundancy, type Redundancy } from './redundancy'
 import { solve } from './solve'
 import type { Solved } from './solved'
@@ -35,7 +36,7 @@ export interface CheckResult {
 
 /**
  * Second stage of a check: every link of the load path, and the whole. Findings on the whole:
- * REDUNDANCY_STRAND and REDUNDANCY_LEG always, WEIGHED_STATE_ASSUMED where a weight came without its
+ * REDUNDANCY_STRAND and REDUNDANCY_LEG always (of a panel REDUNDANCY_PANEL), WEIGHED_STATE_ASSUMED where a weight came without its
  * state, RESERVE_CHANGED or RESERVE_NEEDS_REASON where the maker gave a reserve of their own, FORCE_FROM_MASS
  * where a force was given as a mass, LEANS_IN_WIND outdoors, TUG_RECKONED where somebody may pull at it.
  */
@@ -44,7 +45,7 @@ export function assess(solved: Solved): CheckResult {
   const links = temperReach(solved, temperBeneath(solved, linksOf(solved)))
   const on = (side: Side): Verdict => worstOf(links.filter((l) => l.side === side).map((l) => l.verdict))
   const left = redundancy(solved)
-  const findings: Finding[] = [{ code: 'REDUNDANCY_STRAND', outcome: left.strand }, { code: 'REDUNDANCY_LEG', outcome: left.leg }]
+  const findings: Finding[] = [{ code: 'REDUNDANCY_STRAND', outcome: left.strand }, legGone(solved, left)]
   findings.push(...dynamicFindings(solved))
   if (answers['weighed.mass'] !== null && !solved.hanger.given.has('weighed.state')) findings.unshift({ code: 'WEIGHED_STATE_ASSUMED' })
   findings.unshift(...reserveFindings(solved), ...solved.hanger.asMass.map((path): Finding => ({ code: 'FORCE_FROM_MASS', path, force: answers[path] as number })))
@@ -60,6 +61,13 @@ export function assess(solved: Solved): CheckResult {
     cautions: cautionsFor(answers),
     findings,
   }
+}
+
+/** What happens without a leg, or of a panel without a group of its strands. */
+function legGone(solved: Solved, { leg }: Redundancy): Finding {
+  if (solved.geometry.panel === null) return { code: 'REDUNDANCY_LEG', outcome: leg }
+  const { front, back } = panelRedundancy(solved)
+  return { code: 'REDUNDANCY_PANEL', front, back }
 }
 
 const linksOf = (solved: Solved): readonly LinkResult[] =>

@@ -1,10 +1,11 @@
 import { UNMEASURED_DIAMETER } from '../catalogue/cords'
 import { BUNDLE_PACKING, STRANDS_OF_FOLD } from '../catalogue/knots'
 import type { Answers } from '../hanger/fields'
+import { gatheredStrands } from '../hanger/strandCount'
 import { metres, type Metres } from '../quantity/si'
 import { bundleDiameter, wrappingCord, wrapsFrom } from '../statics/wrappingCord'
 
-export type KnotCordAnswers = Pick<Answers, 'make.legs' | 'make.strands' | 'cord.diameter' | 'gathering.wraps' | 'gathering.cordLength' | 'gathering.tails'>
+export type KnotCordAnswers = Pick<Answers, 'make.arrangement' | 'make.legs' | 'make.strands' | 'panel.front' | 'panel.behind' | 'cord.diameter' | 'gathering.wraps' | 'gathering.cordLength' | 'gathering.tails'>
 
 /** The gathering knot as it is tied. */
 export interface KnotCord {
@@ -23,7 +24,7 @@ export interface KnotCord {
 /** The gathering knot of a hanger, wrapped with its own cord round the strands of all legs; a cord that was not measured counts as the usual one. */
 export function knotCord(answers: KnotCordAnswers): KnotCord {
   const cord = metres(answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value)
-  const strands = answers['make.legs'] * answers['make.strands'] + STRANDS_OF_FOLD.value
+  const strands = gatheredStrands(answers) + STRANDS_OF_FOLD.value
   const bundle = bundleDiameter(strands, cord, BUNDLE_PACKING.value)
   const tails = metres(answers['gathering.tails'])
   const { length, height } = wrappingCord({ wraps: answers['gathering.wraps'], bundle, cord, tails })

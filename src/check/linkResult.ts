@@ -15,6 +15,7 @@ export type Side = 'hanger' | 'place'
 export const PARTS = [
   'whole', 'larksHead', 'bend', 'plainStrands', 'fillers', 'alternatingKnots', 'spiralKnots', 'tiedStrands', 'splicedStrands', 'gluedStrands', 'potEdge', 'turn', 'ultimateRoute', 'allowableRoute', 'rated', 'wireHinge', 'ringCollapse',
   'testHang', 'gripModel', 'dropSlip', 'sliding', 'locked', 'friction', 'shankBending', 'weldedChain', 'openChain', 'tiedToStick', 'stickBending', 'stickBendingAllowed', 'stickShear', 'stickShearAllowed', 'judgedBending', 'lowTable', 'pulledInPlace', 'pinInWood', 'pinAtFace', 'armHinge',
+  'frontStrands', 'backStrands', 'panelCords', 'frontNet',
 ] as const
 export type Part = (typeof PARTS)[number]
 

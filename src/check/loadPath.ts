@@ -8,6 +8,9 @@ import { hookLink } from './links/hookLink'
 import { hookShankLink } from './links/hookShankLink'
 import { legLink } from './links/legLink'
 import { loadLink } from './links/loadLink'
+import { panelLegLink } from './links/panel/panelLegLink'
+import { panelSeatLink } from './links/panel/panelSeatLink'
+import { panelTurnLink } from './links/panel/panelTurnLink'
 import { pinLink } from './links/pinLink'
 import { ringCordLink } from './links/ringCordLink'
 import { ringLink } from './links/ringLink'
@@ -16,6 +19,8 @@ import { stickLink } from './links/stickLink'
 import { topCordLink } from './links/topCordLink'
 import { wrapHoopLink } from './links/wrapHoopLink'
 import type { Solved } from './solved'
+
+const isPanel = ({ geometry }: Solved): boolean => geometry.panel !== null
 
 /** Every link of the load path, from the building down to the pot, with the function that checks it. */
 export const LOAD_PATH: Readonly<Record<LinkCode, (solved: Solved) => readonly LinkResult[]>> = {
@@ -29,9 +34,9 @@ export const LOAD_PATH: Readonly<Record<LinkCode, (solved: Solved) => readonly L
   stick: stickLink,
   ringCord: ringCordLink,
   ring: ringLink,
-  leg: legLink,
-  seat: seatLink,
-  gatheringTurn: gatheringTurnLink,
+  leg: (solved) => (isPanel(solved) ? panelLegLink : legLink)(solved),
+  seat: (solved) => (isPanel(solved) ? panelSeatLink : seatLink)(solved),
+  gatheringTurn: (solved) => (isPanel(solved) ? panelTurnLink : gatheringTurnLink)(solved),
   wrapHoop: wrapHoopLink,
   gatheringGrip: gatheringGripLink,
   load: loadLink,

@@ -1,6 +1,7 @@
 import { TIPS_ABOVE } from '../catalogue/seat'
 import { inCase, stillApplying } from './cordStrength'
 import type { Outcome } from './finding'
+import { panelRedundancy, worseOutcome } from './panel/panelRedundancy'
 import { legSections, weakestSection } from './sections'
 import type { CaseSling, Solved } from './solved'
 import { cordFactors } from './timeFactors'
@@ -19,6 +20,10 @@ export interface Redundancy {
  */
 export function redundancy(solved: Solved): Redundancy {
   const { slings } = solved
+  if (solved.geometry.panel !== null) {
+    const { front, back, strand } = panelRedundancy(solved)
+    return { leg: worseOutcome([front, back]), strand }
+  }
   if (slings === null) return { leg: 'unknown', strand: 'unknown' }
   const leg = legGone(solved, slings.legParted, slings.legPartedSudden)
   return { leg, strand: strandGone(solved, slings.strandParted, leg) }

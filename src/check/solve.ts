@@ -17,14 +17,17 @@ import { cordStrengths, strandStiffness, type CordStrengths } from './cordStreng
 import { blown, bumped, tugged } from './dynamics'
 import { hangerGeometry } from './geometry'
 import { inGust } from './inGust'
+import { panelStrands } from './panel/panelPlan'
+import { solvePanel } from './panel/panelShares'
 import { planOf } from './planOf'
 import { carryingStrands } from './sections'
 import { slingInput, solveBattery, solveWithoutLeg, troubleOf, type BatteryInput } from './slingBattery'
 import type { CaseLoad, CaseSling, Solved } from './solved'
+import { entering } from './term'
 
-/** Axial stiffness EA of a leg at its first load, N: its carrying strands side by side. */
+/** Axial stiffness EA of a leg at its first load, N: its carrying strands side by side; of a panel that of one strand, of which its groups have several. */
 export function legStiffness(answers: Answers, cord: CordStrengths): number {
-  return carryingStrands(answers) * strandStiffness(answers, cord)
+  return (answers['make.arrangement'] === 'panel' ? 1 : carryingStrands(answers)) * strandStiffness(answers, cord)
 }
 
 /**
@@ -44,7 +47,7 @@ export function solve(hanger: Hanger): Solved {
   const load = (loadCase: LoadCase, factor: number, factorSource: string): CaseLoad => {
     const pottedNow = potted[loadCase.state].mass.high
     const ownNow = own[loadCase.state].high
-    return { case: loadCase, factor, factorSource, potted: pottedNow, hanger: ownNow, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL, sideDown: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
+    return { case: loadCase, factor, factorSource, factorTerms: [entering('caseFactor', 'phi', factor, '1', 'computed', factorSource)], potted: pottedNow, hanger: ownNow, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL, sideDown: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
   }
   const rest = (code: CaseCode): CaseLoad => load(cases[code], 1, 'at rest')
   const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT.value, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)
@@ -68,7 +71,7 @@ export function solve(hanger: Hanger): Solved {
   }
   const plan = planOf(geometry)
   const whole = wholeCases(answers)
-  if (plan === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, gust, slings: null, pinnedMargin: null }
+  if (plan === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, gust, slings: null, panel: null, pinnedMargin: null }
   const battery = (code: CaseCode): BatteryInput => ({
     plan,
     stiffness,
@@ -81,6 +84,7 @@ export function solve(hanger: Hanger): Solved {
   return {
     hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, gust,
     slings: solveCases(battery, whole, cases.strandParted.state),
+    panel: geometry.panel === null ? null : solvePanel(battery('watered'), battery('legParted')),
     pinnedMargin: pinnedMargin(battery('dry'), battery('watered')),
   }
 }
@@ -89,6 +93,8 @@ const NO_SIDE_PULL = { side: 0, sideShare: 0, sideSource: 'hangs straight down' 
 
 /** Stiffness of the way from hook to gathering knot, for the drop: the whole strand stretches, not its free part only. */
 function dropStiffness(answers: Answers, path: TautPath, strand: number, stiffness: number): number {
+  // In front at a slant, behind straight down: all count as straight down.
+  if (answers['make.arrangement'] === 'panel') return (panelStrands(answers).reduce((sum, strands) => sum + strands, 0) * stiffness) / strand
   return heaveStiffness({
     legs: answers['make.legs'],
     stiffness: newtons((stiffness * path.free) / strand),

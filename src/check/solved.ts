@@ -6,6 +6,8 @@ import type { SlingResult } from '../statics/sling/result'
 import type { CordStrengths } from './cordStrength'
 import type { HangerGeometry } from './geometry'
 import type { InGust } from './inGust'
+import type { PanelSolved } from './panel/panelShares'
+import type { Term } from './linkResult'
 import type { SlingPlan } from './slingPlan'
 
 /** How one case loads the hanger. */
@@ -14,6 +16,8 @@ export interface CaseLoad {
   /** Multiplier on the weight: swing, jolt, drop. */
   readonly factor: number
   readonly factorSource: string
+  /** Lines by which it came about, the last of them the multiplier itself, by the symbol phi. */
+  readonly factorTerms: readonly Term[]
   /** Mass that hangs, with the high values, kg: potted plant and hanger. */
   readonly potted: number
   readonly hanger: number
@@ -67,6 +71,8 @@ export interface Solved {
   readonly gust: InGust | null
   /** Null where the strands do not reach round the pot. */
   readonly slings: Readonly<Record<CaseCode, CaseSling>> | null
+  /** What a panel's strands share; null of any other hanger, or where they cannot go so. */
+  readonly panel: PanelSolved | null
   /** Whether the pinned sling stays upright with legs half as stiff and the centre of gravity 20 mm higher; null if not solved. */
   readonly pinnedMargin: boolean | null
 }

@@ -1,5 +1,6 @@
 import { COUNTED_LEGS } from '../catalogue/legs'
 import type { CaseCode } from '../load/loadCases'
+import { panelOnStick } from './panel/panelOnStick'
 import { rowOf, type Row } from './row'
 import type { Vec3 } from '../statics/sling/result'
 import { legAngle, type PlannedLeg } from './slingPlan'
@@ -19,6 +20,7 @@ export interface StickLoading {
 
 /** Every way in which the weight may hang on the stick in a case; the worst of them counts. */
 export function stickLoads(solved: Solved, code: CaseCode): readonly StickLoading[] {
+  if (solved.geometry.panel !== null) return panelOnStick(solved, code)
   const row = rowOf(solved, code)
   return row === null ? underLegs(solved, code) : underRow(row, code === 'neighbourDown')
 }

@@ -8,7 +8,7 @@ export type FactorCode = (typeof FACTOR_CODES)[number]
 export const TERM_CODES = [
   ...FACTOR_CODES,
   'demand', 'capacity', 'allowable', 'utilisation', 'holdsLimit',
-  'pottedMass', 'hangerMass', 'gravity', 'caseFactor', 'weight', 'legs', 'legAngle', 'solvedTension', 'leastTension',
+  'pottedMass', 'hangerMass', 'gravity', 'caseFactor', 'gustSpeed', 'gustPressure', 'potInWind', 'leavesInWind', 'cordsInWind', 'gustForce', 'lightWeight', 'tugPull', 'weight', 'legs', 'legAngle', 'solvedTension', 'leastTension',
   'linearDensity', 'tenacity', 'diameter', 'breakByDiameter',
   'pullTests', 'meanPull', 'pullScatter', 'pullFactor', 'soakedOverDry', 'weighedPiece', 'weighedLength', 'scaleStep', 'lengthDoubt',
   'strandsPerLeg', 'strandsThatCarry', 'efficiency', 'reserveOf', 'durationSlope', 'loadTime', 'testTime',
@@ -21,6 +21,6 @@ export const TERM_CODES = [
   'othersMass', 'placeLoad', 'pullOut', 'along', 'fixings', 'countedFixings', 'widestRadius', 'leanDrop', 'reach', 'screws', 'pivotRise', 'highestScrew', 'leverSquares', 'middleLever', 'middleSquares',
   'pullOutRating', 'shearShare', 'alongCapacity', 'plugHole', 'boardBetween', 'leverInAll', 'armThick', 'armHigh', 'endWeight', 'asidePull', 'asideDown', 'plateWide', 'proofMass', 'anchorDepth', 'coneConstant', 'concreteStrength', 'coneBound',
   'lateralConstant', 'acrossGrain', 'countedDiameter', 'overLimit', 'lateralDepth', 'rootDiameter', 'bendingYield', 'bearingConstant', 'bearingPower', 'bearingPerLength', 'yieldReduction',
-  'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'weightHeld', 'dropHeight', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare',
+  'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'weightHeld', 'dropHeight', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare', 'cornerPull', 'knotLoad', 'knotSpacing', 'firstKnots', 'widestRow',
 ] as const
 export type TermCode = (typeof TERM_CODES)[number]

@@ -18,10 +18,12 @@ import { entering, worked } from './term'
  */
 export function wallHookDemand(solved: Solved, code: CaseCode, { load, symbol, terms }: PlaceLoad): PlaceDemandOutcome {
   const { answers } = solved.hanger
-  const { path, outline, top } = solved.geometry
+  const { path, outline, top, panel } = solved.geometry
   if (!path.ok || top === null) return { ok: false, finding: { code: 'WALL_LEAN_UNKNOWN' }, fails: false, terms }
-  const widest = cradledProfile(outline, sectionReach).reduce((a, b) => (b.r > a.r ? b : a))
-  const cord = answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value
+  const widestLevel = cradledProfile(outline, sectionReach).reduce((a, b) => (b.r > a.r ? b : a))
+  // A panel's pot leans on its highest widest level, where its strands hold it.
+  const widest = panel?.ok ? { r: widestLevel.r, z: panel.side.touches } : widestLevel
+  const cord = panel === null ? answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value : answers['panel.thickness']
   const projection = answers['hook.projection']
   const centre = widest.r + cord + answers['seat.offset']
   const drop = top + path.top - widest.z
@@ -44,7 +46,7 @@ export function wallHookDemand(solved: Solved, code: CaseCode, { load, symbol, t
     terms: [
       ...terms, ...asideTerms,
       entering('widestRadius', 'r_w', widest.r, 'm', 'computed', 'from the pot’s axis to the wall that it leans on'),
-      entering('diameter', 'd_c', cord, 'm', answers['cord.diameter'] === null ? 'common practice' : 'your own', 'a cord lies between pot and wall'),
+      entering('diameter', 'd_c', cord, 'm', panel === null && answers['cord.diameter'] === null ? 'common practice' : 'your own', panel === null ? 'a cord lies between pot and wall' : 'cords and knots between pot and wall'),
       entering('seatOffset', 'o', answers['seat.offset'], 'm', 'your own', 'weight off the axis, away from the wall'),
       entering('lever', 'e', projection, 'm', 'your own', 'from the wall to where it hangs'),
       entering('leanDrop', 'L_d', drop, 'm', 'computed', 'from the hook down to where the pot touches the wall'),

@@ -37,6 +37,8 @@ const PAIRS: readonly (readonly [low: FieldPath, relation: 'below' | 'atMost', h
   ['stick.span', 'atMost', 'stick.length'],
   ['stick.bunch', 'atMost', 'stick.length'],
   ['stick.hollow', 'below', 'stick.diameter'],
+  ['panel.width', 'atMost', 'stick.length'],
+  ['panel.behindWidth', 'below', 'pot.rim'],
 ]
 const CONVERSE: Readonly<Record<'below' | 'atMost', Relation>> = { below: 'above', atMost: 'atLeast' }
 

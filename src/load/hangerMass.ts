@@ -2,6 +2,7 @@ import { KNOT_TAKE_UP } from '../catalogue/knots'
 import { CORD_DRIPPING, CORD_WETTED } from '../catalogue/soaking'
 import { hasStick } from '../hanger/arrangement'
 import type { Answers } from '../hanger/fields'
+import { gatheredStrands } from '../hanger/strandCount'
 import { cordMassPerMetre } from './cordMass'
 import { ringMass } from './ringMass'
 import { addMass, NO_MASS, scaleMass, timesRange, type MassRange, type State } from './states'
@@ -13,8 +14,16 @@ function metresOfCord(answers: Answers): number {
   const cut = answers['make.cutLength']
   const top = hasStick(answers) && answers['stick.held'] === 'topCord' ? answers['stick.topCord'] * answers['stick.topStrands'] : 0
   if (cords !== null && cut !== null) return cords * cut + top
+  if (answers['make.arrangement'] === 'panel') return panelCord(answers) + top
   const takeUp = answers['make.build'] === 'plain' ? 1 : KNOT_TAKE_UP.value
   return answers['make.legs'] * answers['make.strands'] * answers['make.totalLength'] * takeUp + top
+}
+
+/** Cords of a panel: all strands knotted down to its edge, and from there plain, half round the pot, and its fringe. */
+function panelCord(answers: Answers): number {
+  const strands = Math.max(2 * answers['panel.cords'], gatheredStrands(answers))
+  const below = answers['panel.rise'] + answers['pot.height'] + answers['pot.rim'] + answers['make.fringe']
+  return strands * (answers['panel.height'] * KNOT_TAKE_UP.value + below)
 }
 
 /** Water in its cords over their dry mass: none under a roof, for only the pot is watered; rain may or may not have soaked them outdoors. */

@@ -1,4 +1,4 @@
-import { BUNDLE_WIDTH, DRAG_COEFFICIENT, FOLDED_LEAVES, GUST_SPEED } from '../catalogue/wind'
+import { BUNDLE_WIDTH, DRAG_COEFFICIENT, FOLDED_LEAVES } from '../catalogue/wind'
 import { UNMEASURED_DIAMETER } from '../catalogue/cords'
 import type { Answers } from '../hanger/fields'
 import { metresPerSecond, type MetresPerSecond, type Newtons, type Pascals } from '../quantity/si'
@@ -38,7 +38,7 @@ export function windLoad(answers: Answers, speed: MetresPerSecond): WindLoad {
     pot: { area: Math.max(silhouette(pot), silhouette(cover ?? [])) + silhouette(saucer ?? []), drag: (square ? DRAG_COEFFICIENT.squarePot : DRAG_COEFFICIENT.roundPot).value, share: 1 },
     leaves: { area: answers['plant.width'] * (answers['plant.height'] + answers['plant.trail']), drag: DRAG_COEFFICIENT.leaves.value, share: foliageShareAt(FOLDING, speed) },
     cords: {
-      area: answers['make.legs'] * answers['make.totalLength'] * BUNDLE_WIDTH.value * Math.sqrt(answers['make.strands']) * (answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value),
+      area: cordArea(answers),
       drag: DRAG_COEFFICIENT.cord.value, share: 1,
     },
   }
@@ -46,5 +46,10 @@ export function windLoad(answers: Answers, speed: MetresPerSecond): WindLoad {
   return { speed, pressure, ...parts, force: windForce(pressure, Object.values(parts)) }
 }
 
-/** The gust that a hanger is checked for where it hangs. */
-export const gustOn = (answers: Answers): WindLoad => windLoad(answers, metresPerSecond(GUST_SPEED[answers['place.wind']].value))
+/** Each leg a bundle as long as its strands; a panel as if it had no gaps, and its strands below it in four bundles. */
+function cordArea(answers: Answers): number {
+  const cord = answers['cord.diameter'] ?? UNMEASURED_DIAMETER.value
+  if (answers['make.arrangement'] !== 'panel') return answers['make.legs'] * answers['make.totalLength'] * BUNDLE_WIDTH.value * Math.sqrt(answers['make.strands']) * cord
+  const below = answers['panel.rise'] + answers['pot.height'] + answers['make.fringe']
+  return answers['panel.width'] * answers['panel.height'] + 4 * below * BUNDLE_WIDTH.value * Math.sqrt(answers['panel.front']) * cord
+}

@@ -80,6 +80,10 @@ export const PART_NAMES: Readonly<Record<Part, string>> = {
   pinInWood: 'bending or turning in the wood',
   pinAtFace: 'bending at the wall',
   armHinge: 'arm bending down at the wall',
+  frontStrands: 'strands round the front',
+  backStrands: 'strands behind the pot',
+  panelCords: 'outermost cords of the knotted panel',
+  frontNet: 'knots of the net in front',
 }
 
 export const SIDE_NAMES: Readonly<Record<Side, string>> = { hanger: 'The hanger', place: 'The place' }

@@ -1,4 +1,5 @@
 import { FIELD_PATHS, fieldOf, type FieldPath } from '../../hanger/fields'
+import { isRelevant } from '../../hanger/relevance'
 import type { Finding } from '../finding'
 import { assessLink, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
@@ -11,6 +12,8 @@ function needed(solved: Solved): readonly FieldPath[] {
   const noHanger = answers['make.have'] === 'no'
   return FIELD_PATHS.filter((path) => {
     if (!fieldOf(path).essential || given.has(path)) return false
+    // Neither legs nor their strands are asked of a panel.
+    if (!isRelevant(path, answers)) return false
     if (path === 'pot.material') return !noPot && !weighed && answers['pot.emptyMass'] === null
     if (path === 'pot.rim') return !noPot
     return !noHanger

@@ -47,6 +47,14 @@ function sectionTerms(answers: Answers): readonly Term[] {
 const carriedTerms = ({ carried }: StickBeam): readonly Term[] =>
   (carried === 1 ? [] : [entering('rowShare', 'k_n', carried, '1', 'computed', 'all that hangs on the stick over this hanger’s weight')])
 
+const MOMENT_SOURCES: Readonly<Record<Answers['make.arrangement'], string>> = {
+  legs: 'largest bending over the weight: lark’s heads in a row, any one leg bearing as much as a counted leg',
+  tiers: 'largest bending over the weight: lark’s heads in a row, any one leg bearing as much as a counted leg',
+  panel: 'largest bending over the weight: strands straight above their places at the panel’s edge, shared unevenly',
+  row: 'largest bending over the weight, of the whole row, this hanger in any place of it',
+}
+const momentSource = (answers: Answers): string => MOMENT_SOURCES[answers['make.arrangement']]
+
 /** How the top cord thrusts along the stick, with the symbol k_H; none on two hooks. */
 export function thrustTerms(answers: Answers, beam: StickBeam): readonly Term[] {
   if (beam.thrust === 0) return []
@@ -70,7 +78,7 @@ export function bendingCapacity(answers: Answers, beam: StickBeam, { stress, for
     ...terms,
     worked('bendingStress', 'f_b', stress, 'Pa', formula, source),
     ...sectionTerms(answers),
-    entering('momentShare', 'k_M', beam.moment, 'm', 'computed', beam.carried === 1 ? 'largest bending over the weight: lark’s heads in a row, any one leg bearing as much as a counted leg' : 'largest bending over the weight, of the whole row, this hanger in any place of it'),
+    entering('momentShare', 'k_M', beam.moment, 'm', 'computed', momentSource(answers)),
   ]
   if (beam.thrust === 0) return { capacity, terms: [...lines, worked('capacity', 'R', capacity, 'N', 'f_b * Z / k_M', 'bending of a straight stick')] }
   return {

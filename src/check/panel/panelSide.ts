@@ -1,0 +1,80 @@
+import { hasCorners } from '../legPlaces'
+import type { Answers } from '../../hanger/fields'
+import { cradledProfile, type CradledOutline } from '../../load/outline'
+import { sectionReach } from '../../load/section'
+import { metres, type Metres } from '../../quantity/si'
+import type { RoundSide } from '../../statics/unrolled'
+import type { ProfilePoint } from '../../statics/tautPath'
+import type { Finding } from '../finding'
+
+/** What a panel's strands lie on: the straight side that stands for the pot, and the cradle's first knot on it. */
+export interface PanelSide {
+  readonly ok: true
+  readonly side: RoundSide
+  /** Height of the first knot in front, above the base, and how far above the rim it would be, if it is. */
+  readonly knotHeight: Metres
+  /** Where the pot touches the wall: the highest of its widest levels, m above the base. */
+  readonly touches: Metres
+  /** Whether a straight side only stands for a curved one, or for that of a saucer or cover pot. */
+  readonly approximate: boolean
+}
+
+/** The pot's side cannot be taken as round and straight, or the first knot is not on it. */
+export interface NoPanelSide {
+  readonly ok: false
+  readonly finding: Finding
+  readonly fails: boolean
+}
+
+const ROUNDING = 1e-9
+
+/**
+ * The round, straight side that the strands in front lie on. Of a curved pot, or one in a saucer or cover pot, the
+ * cone through its widest level and the place of the first knot, the pot ending at that level. Findings:
+ * PANEL_CORNERS, CRADLE_ABOVE_RIM, PANEL_OFF_BASE.
+ */
+export function panelSide(answers: Answers, outline: CradledOutline): PanelSide | NoPanelSide {
+  const shape = answers['pot.shape']
+  if (hasCorners(answers) && (shape === 'square' || shape === 'trough')) return { ok: false, finding: { code: 'PANEL_CORNERS', shape }, fails: false }
+  const profile = cradledProfile(outline, sectionReach)
+  const most = Math.max(...profile.map(({ r }) => r))
+  const widest = profile.filter(({ r }) => r >= most - ROUNDING).at(-1) as ProfilePoint
+  const base = profile[0] as ProfilePoint
+  const top = profile.at(-1) as ProfilePoint
+  const plain = profile.length === 2
+  const upper = plain ? top : widest
+  const first = answers['cradle.first']
+  const knot = pointAlong(profile, first)
+  const along = lengthTo(profile, upper)
+  if (knot === null || knot.z >= upper.z) return { ok: false, finding: { code: 'CRADLE_ABOVE_RIM', first, most: along }, fails: true }
+  if (plain) {
+    return { ok: true, side: { baseRadius: metres(base.r), rimRadius: metres(top.r), height: metres(top.z) }, knotHeight: metres(knot.z), touches: metres(widest.z), approximate: false }
+  }
+  const slope = (upper.r - knot.r) / (upper.z - knot.z)
+  const baseRadius = upper.r - slope * upper.z
+  if (!(baseRadius > 0)) return { ok: false, finding: { code: 'PANEL_OFF_BASE' }, fails: false }
+  return { ok: true, side: { baseRadius: metres(baseRadius), rimRadius: metres(upper.r), height: metres(upper.z) }, knotHeight: metres(knot.z), touches: metres(widest.z), approximate: true }
+}
+
+/** The point of a profile so far along it from the middle under the base; on the base edge where it would be under the base, null beyond its end. */
+function pointAlong(profile: readonly ProfilePoint[], along: number): ProfilePoint | null {
+  let reached = (profile[0] as ProfilePoint).r
+  if (along <= reached) return profile[0] as ProfilePoint
+  for (let i = 1; i < profile.length; i++) {
+    const [a, b] = [profile[i - 1] as ProfilePoint, profile[i] as ProfilePoint]
+    const step = Math.hypot(b.r - a.r, b.z - a.z)
+    if (along <= reached + step) {
+      const share = (along - reached) / step
+      return { r: a.r + (b.r - a.r) * share, z: a.z + (b.z - a.z) * share }
+    }
+    reached += step
+  }
+  return null
+}
+
+function lengthTo(profile: readonly ProfilePoint[], to: ProfilePoint): number {
+  return profile.slice(0, profile.indexOf(to) + 1).reduce((sum, p, i) => {
+    const before = profile[i - 1]
+    return sum + (before === undefined ? p.r : Math.hypot(p.r - before.r, p.z - before.z))
+  }, 0)
+}
