@@ -2,9 +2,11 @@ import { BUMP_ANGLE, TUG_ANGLE, TUG_PULL, type Puller } from '../catalogue/jolts
 import { BUMP_SIDE_PULL } from '../load/loadCases'
 import { metres, newtons, radians } from '../quantity/si'
 import { tug } from '../statics/tug'
-import { suddenAside, suddenSwing } from '../statics/wind'
+import { suddenAside, suddenSwing, type InWind } from '../statics/wind'
 import type { InGust, LightWeights } from './inGust'
+import type { Term } from './linkResult'
 import type { CaseLoad } from './solved'
+import { entering, fromCatalogue, worked } from './term'
 
 const atRest = ({ weight, factor }: CaseLoad): number => weight / factor
 
@@ -21,7 +23,8 @@ export const bumped = (load: CaseLoad): CaseLoad => ({
  * A gust all at once on a hanger at its heaviest and at its lightest, of each the worse: a heavy one pulls
  * harder down, a light one is thrown farther aside.
  */
-export function blown(load: CaseLoad, { force }: InGust, light: LightWeights): CaseLoad {
+export function blown(load: CaseLoad, gust: InGust, light: LightWeights): CaseLoad {
+  const { force } = gust
   const weight = atRest(load)
   const weights = [weight, light.dry].map(newtons)
   const pull = Math.max(...weights.map((w) => suddenSwing(w, force).tension))
@@ -29,9 +32,26 @@ export function blown(load: CaseLoad, { force }: InGust, light: LightWeights): C
   return {
     ...load,
     weight: pull, factor: pull / weight, factorSource: 'gust all at once: (3 sqrt(W^2 + F^2) - 2 W) / W, heaviest or lightest, whichever is more',
+    factorTerms: gustTerms(gust, light, pull / weight),
     side: aside.aside, sideShare: aside.aside / weight, sideSource: 'side pull of a gust all at once, lightest, over the weight at its heaviest',
     sideDown: aside.down,
   }
+}
+
+const caught = ({ area, drag, share }: InWind): number => area * drag * share
+
+function gustTerms({ gust, pressure, pot, leaves, cords, force }: InGust, light: LightWeights, factor: number): readonly Term[] {
+  const pullOf = (weight: string): string => `3 * sqrt(${weight}^2 + F_w^2) - 2 * ${weight}`
+  return [
+    fromCatalogue('gustSpeed', 'V_w', gust),
+    worked('gustPressure', 'q_gust', pressure, 'Pa', '0.613 * V_w^2', 'velocity pressure (ASCE 7)'),
+    entering('potInWind', 'A_pot', caught(pot), 'm2', 'from memory', 'silhouette of the pot times its drag coefficient'),
+    entering('leavesInWind', 'A_leaf', caught(leaves), 'm2', 'from memory', 'width and height of the leaves, times what is left of them as they fold'),
+    entering('cordsInWind', 'A_cord', caught(cords), 'm2', 'from memory', 'silhouette of the cords times their drag coefficient'),
+    worked('gustForce', 'F_w', force, 'N', 'q_gust * (A_pot + A_leaf + A_cord)', 'push of the wind'),
+    entering('lightWeight', 'W_dry', light.dry, 'N', 'computed', 'weight of the hanger dry, low values'),
+    worked('caseFactor', 'phi', factor, '1', `max(${pullOf('((m_pot + m_h) * g)')}, ${pullOf('W_dry')}) / ((m_pot + m_h) * g)`, 'gust all at once, on the hanger at its heaviest or its lightest'),
+  ]
 }
 
 /** Forces are all that is asked of the tug: where it acts decides the lean only. */
@@ -40,14 +60,19 @@ const ANYWHERE = metres(1)
 /** Somebody pulls at it: P more straight down, or P sin a aside. */
 export function tugged(load: CaseLoad, puller: Puller): CaseLoad {
   const weight = atRest(load)
-  const pull = newtons(TUG_PULL[puller].value)
+  const of = TUG_PULL[puller]
+  const pull = newtons(of.value)
   const pulled = (angle: number) => tug({ weight: newtons(weight), pull, angle: radians(angle), centreDepth: ANYWHERE, pullDepth: ANYWHERE })
   const [straight, askew] = [pulled(0), pulled(TUG_ANGLE.value)]
   // Neither lifts: both go downwards.
   if (!straight.ok || !askew.ok) return load
   return {
     ...load,
-    weight: straight.tension, factor: straight.tension / weight, factorSource: puller === 'child' ? 'a child hangs on it: (W + 250 N) / W' : 'a cat jumps in: (W + 98 N) / W',
+    weight: straight.tension, factor: straight.tension / weight, factorSource: 'pulled straight down besides: (W + P) / W',
+    factorTerms: [
+      fromCatalogue('tugPull', 'P_t', of),
+      worked('caseFactor', 'phi', straight.tension / weight, '1', '((m_pot + m_h) * g + P_t) / ((m_pot + m_h) * g)', 'pulled straight down besides'),
+    ],
     side: askew.aside, sideShare: askew.aside / weight, sideSource: 'pull at 30 degrees from straight down, P sin a, over the weight',
     sideDown: askew.down,
   }

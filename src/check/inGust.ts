@@ -1,10 +1,14 @@
+import type { Value } from '../catalogue/basis'
+import { GUST_SPEED } from '../catalogue/wind'
 import type { Answers } from '../hanger/fields'
-import { gustOn, type WindLoad } from '../load/windLoad'
-import { newtons, type Newtons, type Radians } from '../quantity/si'
+import { windLoad, type WindLoad } from '../load/windLoad'
+import { metresPerSecond, newtons, type Newtons, type Radians } from '../quantity/si'
 import { steadySwing, suddenSwing } from '../statics/wind'
 
 /** A hanger in the gust it is checked for; lightest when dry, and leaning most then. */
 export interface InGust extends WindLoad {
+  /** The gust of its place, as the catalogue knows it. */
+  readonly gust: Value
   /** Lean in a steady wind of that speed, and the farthest swing where it comes all at once, dry. */
   readonly lean: Radians
   readonly swing: Radians
@@ -23,8 +27,9 @@ export interface LightWeights {
 /** What a gust does to it; null under a roof. */
 export function inGust(answers: Answers, light: LightWeights): InGust | null {
   if (answers['place.exposure'] !== 'outdoors') return null
-  const wind = gustOn(answers)
+  const gust = GUST_SPEED[answers['place.wind']]
+  const wind = windLoad(answers, metresPerSecond(gust.value))
   const dry = newtons(light.dry)
   const leanOf = (weight: Newtons): Radians => steadySwing(weight, wind.force).lean
-  return { ...wind, lean: leanOf(dry), swing: suddenSwing(dry, wind.force).lean, leanWatered: leanOf(newtons(light.watered)), throws: wind.force > light.watered }
+  return { ...wind, gust, lean: leanOf(dry), swing: suddenSwing(dry, wind.force).lean, leanWatered: leanOf(newtons(light.watered)), throws: wind.force > light.watered }
 }

@@ -60,13 +60,9 @@ export function byTestHang(solved: Solved, code: CaseCode): TestedEvidence {
     terms: [
       entering('pottedMass', 'm_pot', load.potted, 'kg', 'computed', 'potted plant in this state, high value'),
       entering('gravity', 'g', STANDARD_GRAVITY, 'm/s2', 'published', 'standard acceleration of free fall (3rd CGPM, 1901)'),
-      entering('caseFactor', 'phi', load.factor, '1', 'computed', load.factorSource),
-      ...(adds(load)
-        ? [
-          entering('hangerMass', 'm_h', load.hanger, 'kg', 'computed', 'the hanger’s own cords and ring, high value'),
-          worked('demand', 'E', pulled, 'N', '(m_pot + m_h) * g * phi - m_h * g', 'what the test mass stood for'),
-        ]
-        : [worked('demand', 'E', pulled, 'N', 'm_pot * g * phi', 'what the test mass stood for')]),
+      ...(adds(load) ? [entering('hangerMass', 'm_h', load.hanger, 'kg', 'computed', 'the hanger’s own cords and ring, high value')] : []),
+      ...load.factorTerms,
+      worked('demand', 'E', pulled, 'N', adds(load) ? '(m_pot + m_h) * g * phi - m_h * g' : 'm_pot * g * phi', 'what the test mass stood for'),
       ...testMassTerms(answers, mass),
       worked('capacity', 'R', capacity, 'N', 'm_test * g', 'test hang'),
       ...reserveTerms(reserveOf),

@@ -98,7 +98,7 @@ export function demandTerms(solved: Solved, code: CaseCode): readonly Term[] {
     entering('pottedMass', 'm_pot', load.potted, 'kg', solved.potted[load.case.state].weighed ? 'your own' : 'computed', 'potted plant in this state, high value'),
     entering('hangerMass', 'm_h', load.hanger, 'kg', 'computed', 'the hanger’s own cords and ring, high value'),
     entering('gravity', 'g', STANDARD_GRAVITY, 'm/s2', 'published', 'standard acceleration of free fall (3rd CGPM, 1901)'),
-    entering('caseFactor', 'phi', load.factor, '1', 'computed', load.factorSource),
+    ...load.factorTerms,
     worked('weight', 'W', load.weight, 'N', '(m_pot + m_h) * g * phi', 'weight in this case'),
   ]
   if (!sling || !path.ok || sling.tension === null || sling.solvedTension === null) return terms

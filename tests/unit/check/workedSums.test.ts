@@ -35,6 +35,11 @@ const checks: readonly (readonly [string, CheckResult])[] = [
   ['a green stick on two hooks, welded chain, other loads', onStick({ 'stick.held': 'twoHooks', 'stick.state': 'green', 'make.legs': '5', 'connector.kind': 'chain', 'connector.metal': 'steel', 'connector.wire': '5 mm', 'connector.joint': 'closed', 'rail.others': '3 kg', 'hook.metal': 'brass' })],
   ['a natural stick', onStick({ 'stick.wood': 'natural' })],
   ['bamboo, shut S-hook', onStick({ 'stick.wood': 'bamboo', 'stick.hollow': '13 mm', 'connector.kind': 'sHook', 'connector.joint': 'closed', 'connector.wire': '4 mm', 'connector.inside': '14 mm' })],
+  ['outdoors in wind, on a tested wooden ring', checkOf({ ...ORDINARY, 'cord.fibre': 'polyester', 'place.exposure': 'outdoors', 'place.wind': 'exposed', 'ring.metal': 'wood', 'ring.wire': '12 mm', 'testHang.mass': '60 kg', 'testHang.time': '24 h', 'testHang.slip': '1 mm' })],
+  ['bracket within a child’s reach', checkOf({ ...ORDINARY, ...BRACKET, 'place.reach': 'child' })],
+  ['swing arm in the wind, other loads', checkOf({ ...ORDINARY, ...BRACKET, 'place.support': 'swingArm', 'place.exposure': 'outdoors', 'rail.others': '2 kg' })],
+  ['hook in a wall within a cat’s reach', checkOf({ ...ORDINARY, ...WALL_HOOK, 'place.reach': 'cat', 'rail.others': '1 kg' })],
+  ['a stick on two hooks in the wind', onStick({ 'stick.held': 'twoHooks', 'place.exposure': 'outdoors', 'place.reach': 'child' })],
   ['a wooden ring', checkOf({ ...ORDINARY, 'ring.metal': 'wood', 'ring.wire': '11 mm' })],
 ]
 
