@@ -1,6 +1,6 @@
 import { METAL_STIFFNESS } from '../catalogue/metals'
 import { CREEP } from '../catalogue/sticks'
-import { hangsFrom, hasStick } from '../hanger/arrangement'
+import { hangsFrom, hasStick, liesLevel } from '../hanger/arrangement'
 import type { CaseCode } from '../load/loadCases'
 import { metres, newtons } from '../quantity/si'
 import { solveBeam } from '../statics/beam'
@@ -47,7 +47,7 @@ function stickIn(solved: Solved, code: CaseCode): LinkDiagram | null {
 
 function ringIn(solved: Solved, code: CaseCode): LinkDiagram | null {
   const { answers } = solved.hanger
-  if (hangsFrom(answers) !== 'ring') return null
+  if (hangsFrom(answers) !== 'ring' || liesLevel(answers)) return null
   const { weight } = solved.loads[code]
   const wire = answers['ring.wire']
   const mean = metres((answers['ring.inside'] + wire) / 2)

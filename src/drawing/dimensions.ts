@@ -16,16 +16,20 @@ export function potDimensions(scene: Stand): readonly Dimension[] {
     from: facing(scene, beside, lower[1]), to: facing(scene, beside, upper[1]), feet: [facing(scene, ...lower), facing(scene, ...upper)],
     number: facing(scene, beside, lower[1] + 0.4 * (upper[1] - lower[1])), side: 'middle',
   })
-  const level = (path: 'pot.rim' | 'pot.base' | 'pot.belly', half: number, at: number, below: number): Dimension => ({
+  const level = (path: 'pot.rim' | 'pot.base' | 'pot.belly' | 'pot.length', half: number, at: number, below: number): Dimension => ({
     path, value: 2 * half, pencil: pencil(path),
     from: facing(scene, -half, -below), to: facing(scene, half, -below), feet: [facing(scene, -half, at), facing(scene, half, at)],
     number: facing(scene, half + 0.5 * unit, -below), side: 'right',
   })
+  const plantLine = (from: readonly [number, number]): readonly Dimension[] => (plant > 0 ? [upright('plant.height', plant, from, [0, height + plant])] : [])
   const lines = [upright('pot.height', height, [base, 0], [rim, height])]
+  // A trough stands with its length to the viewer.
+  const long = Math.max(answers['pot.rim'], answers['pot.length']) / 2
+  if (shape === 'trough') return [upright('pot.height', height, [base + long - rim, 0], [long, height]), level('pot.length', long, height, 1.4 * unit), ...plantLine([long, height])]
   if (shape !== 'cylinder') lines.push(level('pot.base', base, 0, 1.4 * unit))
   lines.push(level('pot.rim', rim, height, 3.3 * unit))
   if (shape === 'bellied') lines.push(level('pot.belly', answers['pot.belly'] / 2, answers['pot.bellyHeight'], 5.2 * unit))
-  return plant > 0 ? [...lines, upright('plant.height', plant, [rim, height], [0, height + plant])] : lines
+  return [...lines, ...plantLine([rim, height])]
 }
 
 /** Dimension lines at the ceiling: how far the hook stands out, and the thread where it is in timber; at a wall the reach of a bracket. */

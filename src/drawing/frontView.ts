@@ -84,7 +84,7 @@ function unhung(stand: Stand): Drawing {
 /** `clear`: below the pot nothing but the fringe is drawn, and it hangs left of this. */
 function framed(stand: Stand, shapes: readonly Shape[], dimensions: readonly Dimension[], clear: number): Omit<Drawing, 'anchors' | 'legs'> {
   const laidOut = tapeCaption(stand)
-  const underPot = dimensions.filter((d) => d.path === 'pot.rim' || d.path === 'pot.belly').flatMap((d) => [d.from[1], d.to[1], d.number[1]])
+  const underPot = dimensions.filter((d) => d.path === 'pot.rim' || d.path === 'pot.belly' || d.path === 'pot.length').flatMap((d) => [d.from[1], d.to[1], d.number[1]])
   return {
     shapes, dimensions,
     captions: { laidOut },

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { metres } from '../../../src/quantity/si'
-import { ON_AXIS, tautPath, type ProfilePoint, type TautPath } from '../../../src/statics/tautPath'
+import { ON_AXIS, tautPath, tautPathTo, type ProfilePoint, type TautPath } from '../../../src/statics/tautPath'
 
-function pathOf(profile: readonly ProfilePoint[], strand: number): TautPath {
-  const path = tautPath({ profile, upper: ON_AXIS, strand: metres(strand) })
+function pathOf(profile: readonly ProfilePoint[], strand: number, upper = ON_AXIS): TautPath {
+  const path = tautPath({ profile, upper, strand: metres(strand) })
   if (!path.ok) throw new Error(`needs ${path.least}`)
   return path
 }
@@ -21,7 +21,7 @@ const PROFILES: readonly (readonly [string, readonly ProfilePoint[]])[] = [
  * The same independently: the profile is cut into a thousand points, the shortest way from the hook to the
  * knot round them is the edge of their convex hull, and the hook's height is halved down to the strand's length.
  */
-function byHull(profile: readonly ProfilePoint[], strand: number): { top: number; angle: number } {
+function byHull(profile: readonly ProfilePoint[], strand: number, out: number): { top: number; angle: number } {
   const points: ProfilePoint[] = [{ r: 0, z: 0 }]
   profile.forEach((to, i) => {
     const from = profile[i - 1] ?? to
@@ -29,7 +29,7 @@ function byHull(profile: readonly ProfilePoint[], strand: number): { top: number
   })
   const hull = (top: number): ProfilePoint[] => {
     const kept: ProfilePoint[] = []
-    for (const p of [...points, { r: 0, z: top }]) {
+    for (const p of [...points, { r: out, z: top }]) {
       while (kept.length > 1) {
         const [a, b] = [kept.at(-2), kept.at(-1)] as [ProfilePoint, ProfilePoint]
         // The outside is to the right of the way up: drop a point that does not bulge.
@@ -48,15 +48,52 @@ function byHull(profile: readonly ProfilePoint[], strand: number): { top: number
     else high = middle
   }
   const last = hull(low).at(-2) as ProfilePoint
-  return { top: low, angle: Math.atan2(last.r, low - last.z) }
+  return { top: low, angle: Math.abs(Math.atan2(last.r - out, low - last.z)) }
 }
 
 describe.each(PROFILES)('a %s pot', (_, profile) => {
   test.each([0.42, 0.55, 0.93, 1.7])('in a strand of %d m hangs where the shortest way round it ends', (strand) => {
     const path = pathOf(profile, strand)
-    const independent = byHull(profile, strand)
+    const independent = byHull(profile, strand, 0)
     expect(path.top).toBeCloseTo(independent.top, 9)
     expect(path.angle).toBeCloseTo(independent.angle, 9)
+  })
+
+  test.each([0.03, 0.08, 0.15])('from a level ring of %d m in radius hangs there too, whether it leans in or out', (out) => {
+    for (const strand of [0.55, 0.93]) {
+      const path = pathOf(profile, strand, { out, aside: 0 })
+      const independent = byHull(profile, strand, out)
+      expect(path.top).toBeCloseTo(independent.top, 9)
+      expect(path.angle).toBeCloseTo(independent.angle, 9)
+      expect(tautPathTo(profile, { out, aside: 0 }, path.top)).toEqual(path)
+    }
+  })
+
+  // Held in its plane up to where it leaves the pot, a strand to an upper end aside of it is the shortest of all whose
+  // free part keeps clear of the round pot; found by trying every point of the profile.
+  test.each([[0.02, 0.06], [-0.04, 0.05], [0.11, 0.09]])('to an upper end %d m out and %d m aside leaves where it is shortest of all that keep clear of the pot', (out, aside) => {
+    const path = pathOf(profile, 0.8, { out, aside })
+    const radiusAt = (z: number): number => {
+      const above = profile.findIndex((p) => p.z >= z)
+      const [lower, upper] = [profile[above - 1], profile[above]]
+      return !lower || !upper ? 0 : lower.r + ((upper.r - lower.r) * (z - lower.z)) / (upper.z - lower.z)
+    }
+    const keepsClear = ({ r, z }: ProfilePoint): boolean => [1e-4, 1e-3, ...Array.from({ length: 99 }, (_unused, i) => (i + 1) / 100)].every((s) => {
+      const at = z + s * (path.top - z)
+      return Math.hypot(r + s * (out - r), s * aside) > radiusAt(at) - 1e-9
+    })
+    let along = 0
+    const lengths = profile.flatMap((to, i) => {
+      const from = profile[i - 1]
+      const points = from === undefined ? [to] : Array.from({ length: 200 }, (_unused, k) => ({ r: from.r + ((to.r - from.r) * (k + 1)) / 200, z: from.z + ((to.z - from.z) * (k + 1)) / 200 }))
+      return points.map((p) => {
+        along += from === undefined ? to.r : Math.hypot(to.r - from.r, to.z - from.z) / points.length
+        return keepsClear(p) ? along + Math.hypot(p.r - out, aside, path.top - p.z) : Infinity
+      })
+    })
+    expect(Math.min(...lengths)).toBeCloseTo(0.8, 9)
+    // What is left out: so much of its pull goes aside.
+    expect(aside / path.free).toBeLessThan(0.25)
   })
 
   test('the parts add up to the strand, and the turns at its corners to the turn', () => {
