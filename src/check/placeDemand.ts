@@ -2,11 +2,11 @@ import { COUNTED_FIXINGS } from '../catalogue/places'
 import type { CaseCode } from '../load/loadCases'
 import { newtons } from '../quantity/si'
 import { sharedLoad } from '../statics/railShare'
+import { asidePull } from './asideLoad'
 import { bracketDemand } from './bracketDemand'
 import type { Term } from './linkResult'
 import { placeLoad, type PlaceDemand, type PlaceDemandOutcome, type PlaceLoad } from './placeLoad'
 import type { Solved } from './solved'
-import { hookShare } from './stickBeam'
 import { entering, fromCatalogue, worked } from './term'
 import { wallHookDemand } from './wallHookDemand'
 
@@ -25,19 +25,13 @@ export function placeDemand(solved: Solved, code: CaseCode): PlaceDemandOutcome 
 }
 
 function underCeiling(solved: Solved, code: CaseCode, { load, symbol, terms }: PlaceLoad): PlaceDemand {
-  const share = hookShare(solved, code).own
-  const { side: whole, sideShare, sideSource } = solved.loads[code]
-  const side = whole * share
+  const aside = asidePull(solved, code)
   return {
-    ok: true, pull: load, shear: side, load,
+    ok: true, pull: load, shear: aside?.side ?? 0, load,
     terms: [
       ...terms,
       worked('pullOut', 'E_N', load, 'N', symbol, 'all of it hangs straight down'),
-      ...(side > 0 ? [
-        ...(share === 1 ? [] : [entering('hookShare', 'k_o', share, '1', 'computed', 'the larger part of this hanger’s own weight on one hook, by lever')]),
-        entering('sidePull', 's', sideShare, '1', 'computed', sideSource),
-        worked('along', 'E_V', side, 'N', share === 1 ? 'W / phi * s' : 'W / phi * k_o * s', 'balance along the ceiling'),
-      ] : []),
+      ...(aside === null ? [] : [...aside.terms, worked('along', 'E_V', aside.side, 'N', 'S', 'balance along the ceiling')]),
     ],
   }
 }

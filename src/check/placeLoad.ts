@@ -33,7 +33,7 @@ export type PlaceDemandOutcome = PlaceDemand | NoPlaceDemand
 
 /**
  * What hangs at the place in a case: the whole weight, or of a stick on two hooks the larger part, with what else hangs
- * from the same hook or bracket, which stays at rest.
+ * from the same hook or bracket, which stays at rest but in a gust.
  */
 export function placeLoad(solved: Solved, code: CaseCode): PlaceLoad {
   const { load, terms } = hookLoad(solved, code)

@@ -89,7 +89,7 @@ export const CATALOGUE_CODES = {
   metal: { steel: 'steel', brass: 'brass', unknown: 'unknown metal' },
   roof: { indoors: 'indoors, dry', steamy: 'a steamy room' },
   beneath: FIELD_WORDS['place.beneath'].choices,
-  wind: FIELD_WORDS['place.wind'].choices,
+  wind: { sheltered: 'sheltered', open: 'in the open', exposed: 'exposed' },
   puller: { cat: 'a cat', child: 'a child' },
   grade: GRADES,
   knot: KNOTS,

@@ -1,6 +1,7 @@
 import { YIELD_STRESS } from '../../catalogue/metals'
 import { pascals, type Metres } from '../../quantity/si'
 import { plasticMoment, shankSidePull } from '../../statics/wire'
+import { asidePull } from '../asideLoad'
 import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { CaseLoad, Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
@@ -20,15 +21,19 @@ export function hookShankLink(solved: Solved): readonly LinkResult[] {
   return temperAssumed(solved, ['hook.wire', 'hook.projection'], solved.wholeCases.flatMap((code) => (solved.loads[code].side > 0 ? [bent(solved, solved.loads[code], lever)] : [])))
 }
 
-function bent({ hanger: { answers } }: Solved, load: CaseLoad, lever: Metres): LinkResult {
+function bent(solved: Solved, load: CaseLoad, lever: Metres): LinkResult {
+  const { answers } = solved.hanger
   const yieldStress = YIELD_STRESS[answers['hook.metal']]
   const stress = pascals(yieldStress.value)
   const wire = answers['hook.wire']
   const capacity = shankSidePull(wire, lever, stress)
   const reserveOf = strengthReserve(answers, load.case)
+  // Of a swing along a stick all may go to one of its hooks; a gust blows at all that hangs there.
+  const share = Math.max(1, asidePull(solved, load.case.code)?.share ?? 1)
+  const demand = load.side * share
   return assessLink({
     link: 'hookShank', part: 'shankBending', side: 'place', case: load.case.code,
-    demand: { value: load.side, unit: 'N' },
+    demand: { value: demand, unit: 'N' },
     capacity: { value: capacity, unit: 'N', basis: 'computed', source: 'the weight that bends a shank of this wire for good' },
     factors: [reserve(reserveOf)],
     grade: 'table',
@@ -38,7 +43,8 @@ function bent({ hanger: { answers } }: Solved, load: CaseLoad, lever: Metres): L
     terms: [
       entering('weight', 'W', load.weight / load.factor, 'N', 'computed', 'weight at rest in this state'),
       entering('sidePull', 's', load.sideShare, '1', 'computed', load.sideSource),
-      worked('demand', 'E', load.side, 'N', 'W * s', 'balance along the ceiling'),
+      ...(share === 1 ? [] : [entering('hookShare', 'k_o', share, '1', 'computed', 'all that hangs there and is blown at, over this hanger’s own weight')]),
+      worked('demand', 'E', demand, 'N', share === 1 ? 'W * s' : 'W * s * k_o', 'balance along the ceiling'),
       entering('wire', 'd_h', wire, 'm', 'your own', 'diameter of the shank'),
       entering('lever', 'e', lever, 'm', 'your own', 'from the ceiling to the bowl'),
       fromCatalogue('yieldStress', 'f_y', yieldStress),

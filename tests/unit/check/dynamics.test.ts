@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { findingText, type Finding, type Patch } from '#core'
+import { findingText, type CaseCode, type CheckResult, type Finding, type Patch } from '#core'
 import { TUG_PULL } from '../../../src/catalogue/jolts'
 import { GUST_SPEED, WINDS } from '../../../src/catalogue/wind'
 import { windLoad } from '../../../src/load/windLoad'
@@ -83,6 +83,19 @@ describe('a gust', () => {
     const check = checkOf({ ...OUTDOORS, 'place.wind': 'exposed' })
     expect(linkIn(check, 'hookShank', 'gust').utilisation).toBeGreaterThan(linkIn(check, 'hookShank', 'bump').utilisation ?? NaN)
     expect(linkIn(check, 'leg', 'gust').demand?.value).toBeGreaterThan(linkIn(check, 'leg', 'watered').demand?.value ?? NaN)
+  })
+
+  test('blows at all that hangs from the same hook, a bump at one', () => {
+    const alone = checkOf(OUTDOORS)
+    const beside = checkOf({ ...OUTDOORS, 'rail.others': '3 kg' })
+    const row = checkOf({ ...OUTDOORS, 'make.arrangement': 'row', 'row.count': '3', 'row.spacing': '30 cm', 'stick.length': '90 cm', 'stick.span': '80 cm', 'stick.topCord': '130 cm' })
+    const { weight, factor } = alone.solved.loads.gust
+    const side = (check: CheckResult, code: CaseCode): number => linkIn(check, 'hookShank', code).demand?.value ?? NaN
+    expect(side(beside, 'gust') / side(alone, 'gust')).toBeCloseTo(1 + (3 * STANDARD_GRAVITY * factor) / weight, 9)
+    expect(side(beside, 'bump')).toBeCloseTo(side(alone, 'bump'), 9)
+    expect(side(row, 'gust')).toBeGreaterThan(2.5 * row.solved.loads.gust.side)
+    expect(side(row, 'bump')).toBeCloseTo(row.solved.loads.bump.side, 9)
+    expect(linkIn(beside, 'hook', 'gust').demand?.value).toBeCloseTo(weight + 3 * STANDARD_GRAVITY * factor, 9)
   })
 
   test('an outdoor hanger of synthetic cord, test-hung, holds on an open balcony in ordinary wind', () => {

@@ -40,6 +40,7 @@ const checks: readonly (readonly [string, CheckResult])[] = [
   ['swing arm in the wind, other loads', checkOf({ ...ORDINARY, ...BRACKET, 'place.support': 'swingArm', 'place.exposure': 'outdoors', 'rail.others': '2 kg' })],
   ['hook in a wall within a cat’s reach', checkOf({ ...ORDINARY, ...WALL_HOOK, 'place.reach': 'cat', 'rail.others': '1 kg' })],
   ['a stick on two hooks in the wind', onStick({ 'stick.held': 'twoHooks', 'place.exposure': 'outdoors', 'place.reach': 'child' })],
+  ['a hook in the wind, other loads on it', checkOf({ ...ORDINARY, 'place.exposure': 'outdoors', 'rail.others': '2 kg' })],
   ['a wooden ring', checkOf({ ...ORDINARY, 'ring.metal': 'wood', 'ring.wire': '11 mm' })],
 ]
 
