@@ -202,7 +202,7 @@ export const FIELDS = {
   'row.spacing': quantity('length', 50 * mm, 2, times(2, 'pot.rim', 'mm', 'twice the pot’s width from one to the next'), LATER),
   'row.others': open('mass', 0.1, 150, LATER),
   'rail.others': open('mass', 0.1, 500, LATER),
-  'panel.width': quantity('length', 60 * mm, 2, times(1.2, 'pot.rim', 'mm', 'a panel a little wider than its pot'), FIRST),
+  'panel.width': quantity('length', 60 * mm, 2, times(1.4, 'pot.rim', 'mm', 'wider than its pot, so that the strands in front clear the rim'), FIRST),
   'panel.height': quantity('length', 20 * mm, 3, is(250 * mm, 'mm', 'common practice', 'a panel knotted for 25 cm'), LATER),
   'panel.rise': quantity('length', 0, 1, times(0.4, 'pot.rim', 'mm', 'room above the rim for the plant'), LATER),
   'panel.front': quantity('count', 1, 24, is(4, '', 'common practice', 'four strands round the front from each corner'), FIRST),

@@ -100,7 +100,7 @@ export function panelPoints({ pot, behind, edgeHeight, edgeFromWall, halfWidth, 
 }
 
 /** What of the pot may touch the wall: its rim and its base edge. */
-export const panelContacts = ({ height, rimRadius, baseRadius }: RoundSide): Wall['contacts'] => [{ type: 'circle', z: height, r: rimRadius }, { type: 'circle', z: 0, r: baseRadius }]
+const panelContacts = ({ height, rimRadius, baseRadius }: RoundSide): Wall['contacts'] => [{ type: 'circle', z: height, r: rimRadius }, { type: 'circle', z: 0, r: baseRadius }]
 
 /**
  * Pot, net and gathering knot as one stiff body on strands cut where they come to the pot, leaning without friction

@@ -93,17 +93,17 @@ export function panelGeometry(answers: Answers, outline: CradledOutline, top: nu
       knotToBaseEdge: metres(baseEdge.r), knotToLeave: metres(Math.max(first, baseEdge.r) + front.onPot),
     },
     strand: metres(answers['panel.height'] + front.free + front.onPot + Math.max(first, baseEdge.r)),
-    plan: panelPlan(answers, points, side.side, hung.onWall),
+    plan: panelPlan(answers, points, side.contacts, hung.onWall),
   }
 }
 
-/** Widths tried beyond the one told, in hundredths of the pot's width. */
-const WIDER = { step: 0.02, most: 200 }
+/** Widths tried beyond the one told, m: every so far, so many. */
+const WIDER = { step: 0.005, most: 200 }
 
 function refusal(reason: Exclude<ReturnType<typeof panelPoints>, { ok: true }>['reason'], answers: Answers, reaches: (width: number) => boolean): Finding {
   if (reason === 'panelTooLow') return { code: 'PANEL_LOW' }
   if (reason === 'offBase' || reason === 'roundTip') return { code: 'PANEL_OFF_BASE' }
   const told = answers['panel.width']
-  const wider = Array.from({ length: WIDER.most }, (_, i) => told + (i + 1) * WIDER.step * answers['pot.rim']).find(reaches)
-  return wider === undefined ? { code: 'PANEL_OVER_RIM' } : { code: 'PANEL_NARROW', width: told, least: Math.ceil(wider * 1000) / 1000 }
+  const wider = Array.from({ length: WIDER.most }, (_, i) => (Math.ceil(told / WIDER.step) + i) * WIDER.step).find(reaches)
+  return wider === undefined ? { code: 'PANEL_OVER_RIM' } : { code: 'PANEL_NARROW', width: told, least: wider }
 }

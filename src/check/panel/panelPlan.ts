@@ -1,6 +1,6 @@
 import type { Answers } from '../../hanger/fields'
-import { panelContacts, type PanelPoints } from '../../statics/panel'
-import type { RoundSide } from '../../statics/unrolled'
+import type { PanelPoints } from '../../statics/panel'
+import type { Wall } from '../../statics/sling/result'
 import { legAngle, type PlannedLeg, type SlingPlan } from '../slingPlan'
 
 /** Strands side by side in each group: right front, left front, right half behind, left half behind; of an odd number behind the one in the middle counts for neither. */
@@ -18,7 +18,7 @@ const QUARTERS = [0, 1, 2, 3].map((quarter) => (quarter * Math.PI) / 2)
  * the wall. Millimetres, friction at the wall and how stiff the panel is decide which pair bears the weight, so that
  * each counts as if its pair bore all of it: no group for less than W / (2 cos b).
  */
-export function panelPlan(answers: Pick<Answers, 'panel.front' | 'panel.behind'>, points: PanelPoints, side: RoundSide, onWall: boolean): SlingPlan {
+export function panelPlan(answers: Pick<Answers, 'panel.front' | 'panel.behind'>, points: PanelPoints, contacts: Wall['contacts'], onWall: boolean): SlingPlan {
   const strands = panelStrands(answers)
   const legs = points.upper.map((upper, i): PlannedLeg => {
     const ends = { upper: [upper[0], upper[1] - points.axisFromWall, upper[2]], lower: points.lower[i] ?? upper } as const
@@ -27,7 +27,7 @@ export function panelPlan(answers: Pick<Answers, 'panel.front' | 'panel.behind'>
   return {
     legs,
     ell: points.widest,
-    wall: onWall ? { n: [0, -1, 0], d: points.widest, contacts: panelContacts(side) } : null,
+    wall: onWall ? { n: [0, -1, 0], d: points.widest, contacts } : null,
     uneven: UNEVEN.flatMap((mask) => [mask, mask.map((x) => 0 - x)]),
     asides: QUARTERS,
     // By the mirror one in front and one behind stand for all.

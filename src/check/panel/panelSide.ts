@@ -3,6 +3,7 @@ import type { Answers } from '../../hanger/fields'
 import { cradledProfile, type CradledOutline } from '../../load/outline'
 import { sectionReach } from '../../load/section'
 import { metres, type Metres } from '../../quantity/si'
+import type { Wall } from '../../statics/sling/result'
 import type { RoundSide } from '../../statics/unrolled'
 import type { ProfilePoint } from '../../statics/tautPath'
 import type { Finding } from '../finding'
@@ -15,6 +16,7 @@ export interface PanelSide {
   readonly knotHeight: Metres
   /** Where the pot touches the wall: the highest of its widest levels, m above the base. */
   readonly touches: Metres
+  readonly contacts: Wall['contacts']
   /** Whether a straight side only stands for a curved one, or for that of a saucer or cover pot. */
   readonly approximate: boolean
 }
@@ -29,8 +31,8 @@ export interface NoPanelSide {
 const ROUNDING = 1e-9
 
 /**
- * The round, straight side that the strands in front lie on. Of a curved pot, or one in a saucer or cover pot, the
- * cone through its widest level and the place of the first knot, the pot ending at that level. Findings:
+ * The round, straight side that the strands in front lie on. Of a bowl, or a pot in a saucer, the cone through its rim
+ * and the place of the first knot; of one that is widest below its rim a cylinder. Findings:
  * PANEL_CORNERS, CRADLE_ABOVE_RIM, PANEL_OFF_BASE.
  */
 export function panelSide(answers: Answers, outline: CradledOutline): PanelSide | NoPanelSide {
@@ -41,20 +43,23 @@ export function panelSide(answers: Answers, outline: CradledOutline): PanelSide 
   const widest = profile.filter(({ r }) => r >= most - ROUNDING).at(-1) as ProfilePoint
   const base = profile[0] as ProfilePoint
   const top = profile.at(-1) as ProfilePoint
-  const plain = profile.length === 2
-  const upper = plain ? top : widest
   const first = answers['cradle.first']
   const knot = pointAlong(profile, first)
-  const along = lengthTo(profile, upper)
-  if (knot === null || knot.z >= upper.z) return { ok: false, finding: { code: 'CRADLE_ABOVE_RIM', first, most: along }, fails: true }
-  if (plain) {
-    return { ok: true, side: { baseRadius: metres(base.r), rimRadius: metres(top.r), height: metres(top.z) }, knotHeight: metres(knot.z), touches: metres(widest.z), approximate: false }
-  }
-  const slope = (upper.r - knot.r) / (upper.z - knot.z)
-  const baseRadius = upper.r - slope * upper.z
-  if (!(baseRadius > 0)) return { ok: false, finding: { code: 'PANEL_OFF_BASE' }, fails: false }
-  return { ok: true, side: { baseRadius: metres(baseRadius), rimRadius: metres(upper.r), height: metres(upper.z) }, knotHeight: metres(knot.z), touches: metres(widest.z), approximate: true }
+  const along = lengthTo(profile, top)
+  if (knot === null || knot.z >= top.z) return { ok: false, finding: { code: 'CRADLE_ABOVE_RIM', first, most: along }, fails: true }
+  const found = { ok: true, knotHeight: metres(knot.z), touches: metres(widest.z), contacts: contactsOf(widest, base) } as const
+  if (profile.length === 2) return { ...found, side: sideOf(base.r, top), approximate: false }
+  // Widest below its rim it is taken as a cylinder as wide: strands lie no flatter on the pot itself.
+  if (widest.z < top.z - ROUNDING) return { ...found, side: sideOf(widest.r, { r: widest.r, z: top.z }), approximate: true }
+  const baseRadius = top.r - ((top.r - knot.r) / (top.z - knot.z)) * top.z
+  return baseRadius > 0 ? { ...found, side: sideOf(baseRadius, top), approximate: true } : { ok: false, finding: { code: 'PANEL_OFF_BASE' }, fails: false }
 }
+
+const sideOf = (base: number, rim: ProfilePoint): RoundSide => ({ baseRadius: metres(base), rimRadius: metres(rim.r), height: metres(rim.z) })
+
+/** What may touch the wall: the highest widest level, and the base edge, once where they are the same. */
+const contactsOf = (widest: ProfilePoint, base: ProfilePoint): Wall['contacts'] =>
+  [widest, ...(widest.z > base.z ? [base] : [])].map(({ r, z }) => ({ type: 'circle', z, r }))
 
 /** The point of a profile so far along it from the middle under the base; on the base edge where it would be under the base, null beyond its end. */
 function pointAlong(profile: readonly ProfilePoint[], along: number): ProfilePoint | null {

@@ -7,6 +7,6 @@ export const PANEL = {
   'cord.fibre': 'cotton', 'cord.make': 'loose', 'cord.diameter': '4 mm', 'cord.linearDensity': '9 g/m',
   'cradle.kind': 'net', 'cradle.first': '95 mm',
   'stick.wood': 'americanBeech', 'stick.diameter': '20 mm', 'stick.grain': 'straight', 'stick.length': '320 mm', 'stick.span': '280 mm', 'stick.topCord': '50 cm', 'stick.topStrands': '4',
-  'hook.kind': 'closed', 'hook.rated': '40 kgf', 'hook.wire': '5 mm', 'hook.projection': '40 mm',
-  'place.support': 'wallHook', 'place.substrate': 'timber', 'fixing.kind': 'screwHook', 'fixing.diameter': '5 mm', 'fixing.penetration': '40 mm', 'place.beneath': 'furniture',
+  'hook.kind': 'closed', 'hook.rated': '40 kgf', 'hook.wire': '6 mm', 'hook.projection': '30 mm',
+  'place.support': 'wallHook', 'place.substrate': 'timber', 'fixing.kind': 'screwHook', 'fixing.diameter': '6 mm', 'fixing.penetration': '45 mm', 'place.beneath': 'furniture',
 } as const
