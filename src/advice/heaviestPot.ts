@@ -80,12 +80,12 @@ export function heaviestPot(document: HangerDocument): HeaviestPot | null {
   return { watered: low, patch: patch(low), check: best }
 }
 
-/** A limit may be told only of a hanger whose legs and strands were said, where nothing but its own weight pulls. */
+/** A limit may be told only of a hanger whose legs and strands were said. */
 function isBuildKnown(document: HangerDocument): boolean {
   const resolved = resolveDocument(document)
   if (!resolved.ok) return false
-  const { answers, given } = resolved.hanger
-  return given.has('make.legs') && given.has('make.strands') && answers['place.exposure'] !== 'outdoors'
+  const { given } = resolved.hanger
+  return given.has('make.legs') && given.has('make.strands')
 }
 
 /** The hanger's own links hold, the load's open questions left aside. */

@@ -1,7 +1,9 @@
 import type { LinkCode, LinkResult } from '../check/linkResult'
 import { LOAD_PATH } from '../check/loadPath'
+import { solve } from '../check/solve'
 import type { Solved } from '../check/solved'
 import { temperLowReserve } from '../check/temperLowReserve'
+import { hasStick } from '../hanger/arrangement'
 import { editField, type HangerDocument } from '../hanger/document'
 import type { FieldPath } from '../hanger/fields'
 import { resolveDocument } from '../hanger/resolve'
@@ -15,12 +17,13 @@ export const withPlace = (document: HangerDocument, changes: PlaceChanges): Hang
   (Object.entries(changes) as [FieldPath, string | null][]).reduce((changed, [path, text]) => editField(changed, path, text), document)
 
 /**
- * How the links of the place stand with other answers about it. What hangs there does not depend on
- * them, so `solved`, of the document itself, serves for all. Null if the changed document cannot be read.
+ * How the links of the place stand with other answers about it. What hangs there seldom depends
+ * on them, so `solved`, of the document itself, serves for all but a row that loses its stick. Null if the changed document cannot be read.
  */
 export function placeResults(document: HangerDocument, solved: Solved, changes: PlaceChanges): readonly LinkResult[] | null {
   const resolved = resolveDocument(withPlace(document, changes))
   if (!resolved.ok) return null
-  const there: Solved = { ...solved, hanger: resolved.hanger }
+  // Round a beam a row hangs without its stick: then it is another hanger.
+  const there: Solved = hasStick(resolved.hanger.answers) === hasStick(solved.hanger.answers) ? { ...solved, hanger: resolved.hanger } : solve(resolved.hanger)
   return temperLowReserve(resolved.hanger.answers, FIXED.flatMap((link) => LOAD_PATH[link](there))).filter((l) => l.side === 'place')
 }

@@ -1,5 +1,6 @@
 import { CATALOGUE_CORDS } from '../catalogue/cords'
 import { USUAL_DOWELS } from '../catalogue/sticks'
+import { WINDS } from '../catalogue/wind'
 import type { CheckResult } from '../check/checkHanger'
 import type { LinkCode } from '../check/linkResult'
 import { hasStick } from '../hanger/arrangement'
@@ -10,7 +11,7 @@ import { STANDARD_GRAVITY } from '../quantity/si'
 export const REMEDY_CODES = [
   'drillHole', 'higherRating', 'moreWraps', 'testHang', 'pullInPlace', 'closedEye', 'thickerHook', 'shorterHook', 'deeperScrew', 'useJoist', 'steelRing', 'thickerRing', 'replaceSooner',
   'lighterMix', 'lighterPot', 'smallerPot', 'netCradle', 'otherPlace', 'thickerCord', 'padEdge', 'wholeStrands', 'moreStrands', 'plainLegs', 'moreLegs', 'longerHanger', 'smallestCord',
-  'longerTopCord', 'moreTopStrands', 'thickerStick', 'ratedConnector',
+  'longerTopCord', 'moreTopStrands', 'thickerStick', 'ratedConnector', 'outOfReach', 'outOfWind',
 ] as const
 export type RemedyCode = (typeof REMEDY_CODES)[number]
 
@@ -119,6 +120,11 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   {
     code: 'otherPlace', helps: ALL_LOADED, plannedOnly: false, cost: 3,
     patches: ({ solved: { hanger: { answers } } }) => (answers['place.beneath'] === 'nothing' ? [] : answers['place.beneath'] === 'furniture' || answers['place.beneath'] === 'wayThrough' ? [{ 'place.beneath': 'nothing' }] : [{ 'place.beneath': 'furniture' }, { 'place.beneath': 'nothing' }]),
+  },
+  { code: 'outOfReach', helps: ALL_LOADED, plannedOnly: false, cost: 1, patches: ({ solved: { wholeCases } }) => (wholeCases.includes('tug') ? [{ 'place.reach': 'nobody' }] : []) },
+  {
+    code: 'outOfWind', helps: [...ALL_LOADED, 'load'], plannedOnly: false, cost: 3,
+    patches: ({ solved: { hanger: { answers }, gust } }) => (gust === null ? [] : WINDS.slice(0, WINDS.indexOf(answers['place.wind'])).reverse().map((wind): Patch => ({ 'place.wind': wind }))),
   },
   {
     code: 'thickerCord', helps: [...CORD, 'topCord'], plannedOnly: true, cost: 4,

@@ -18,6 +18,8 @@ export const REMEDY_TEXTS: Readonly<Record<RemedyCode, string>> = {
   moreTopStrands: 'Use more strands in the top cord',
   thickerStick: 'Use a thicker dowel',
   ratedConnector: 'Hang a rated carabiner between hook and hanger',
+  outOfReach: 'Hang it where nobody can reach it, or cut fringe and stems shorter',
+  outOfWind: 'Hang it where less wind comes',
   replaceSooner: 'Replace the hanger sooner',
   lighterMix: 'Use a lighter mix of peat and perlite',
   lighterPot: 'Use a plastic pot',

@@ -71,6 +71,14 @@ describe('remedies', () => {
     expect(answerOf(at).check.verdict, steps.join(' > ')).toMatch(/^(holds|just holds)$/)
   })
 
+  test('out of the wind and out of reach are offered where they mend, not elsewhere', () => {
+    const thin = { ...ORDINARY, 'hook.kind': 'latched', 'hook.wire': '4 mm', 'hook.projection': '35 mm', 'weighed.mass': '2 kg', 'weighed.state': 'flooded' }
+    const codes = (patch: object) => answerOf(patchDocument(EMPTY_DOCUMENT, { ...thin, ...patch })).remedies.map((r) => r.code)
+    expect(codes({ 'place.reach': 'child' })).toContain('outOfReach')
+    expect(codes({ 'place.exposure': 'outdoors', 'place.wind': 'exposed', 'cord.fibre': 'polyester', 'cord.make': 'braided' })).toContain('outOfWind')
+    expect(codes({}).filter((code) => code === 'outOfReach' || code === 'outOfWind')).toEqual([])
+  })
+
   test('a hanger already made is offered only what can still be changed', () => {
     const made = patchDocument(document, { 'make.stage': 'made' })
     const codes = answerOf(made).remedies.map((r) => r.code)
@@ -100,6 +108,14 @@ describe('the heaviest pot', () => {
     const at = (patch: object) => heaviestPot(patchDocument(document, patch))?.watered ?? 0
     expect(at({ 'cord.diameter': '4 mm', 'cord.linearDensity': '8.5 g/m', 'gathering.wraps': '20' })).toBeGreaterThan(heaviest?.watered ?? 0)
     expect(at({ 'place.beneath': 'people' })).toBeLessThan(heaviest?.watered ?? 0)
+  })
+
+  test('outdoors is told too: with its wind it holds, and a little more does not', () => {
+    const outdoors = patchDocument(document, { 'cord.fibre': 'polyester', 'cord.make': 'braided', 'place.exposure': 'outdoors', 'place.life': '1 year', 'gathering.wraps': '30' })
+    const most = heaviestPot(outdoors)
+    const holds = (mass: number) => checkPatched(outdoors, weighedPatch(mass))?.links.every((l) => l.side === 'place' || l.link === 'load' || !isWorse(l.verdict, 'just holds'))
+    expect(most?.check.solved.wholeCases).toContain('gust')
+    expect([holds(most?.watered ?? 0), holds((most?.watered ?? 0) + 0.05)]).toEqual([true, false])
   })
 
   test('is a net one: what stood on the scale beside the last weighing does not matter', () => {

@@ -67,7 +67,7 @@ test('a wooden ring is settled by the test hang that its sentence asks for', () 
   expect(of(tested, 'ring').map((l) => l.verdict).filter((v) => v === 'not enough known' || v === 'fails')).toEqual([])
 })
 
-test('the heaviest pot is told only of a hanger whose legs and strands were said, and not outdoors', () => {
+test('the heaviest pot is told only of a hanger whose legs and strands were said, and of none in natural cord outdoors for years', () => {
   const without = (path: string) => Object.fromEntries(Object.entries(ORDINARY).filter(([p]) => p !== path))
   expect(heaviestPot(documentOf(ORDINARY))).not.toBeNull()
   expect(heaviestPot(documentOf(without('make.legs')))).toBeNull()
