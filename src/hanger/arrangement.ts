@@ -1,9 +1,5 @@
 import type { Answers } from './fields'
 
-/** How pot and strands stand to each other: legs round one pot, a panel against a wall, pots under one another, several hangers on one stick. */
-export const ARRANGEMENTS = ['legs', 'panel', 'tiers', 'row'] as const
-export type Arrangement = (typeof ARRANGEMENTS)[number]
-
 type TopAnswers = Pick<Answers, 'make.arrangement' | 'make.top'>
 type StickAnswers = TopAnswers & Pick<Answers, 'place.support'>
 

@@ -15,7 +15,6 @@ import { TIMBERS } from '../catalogue/timber'
 import { WINDS } from '../catalogue/wind'
 import { WOODS, type WoodCode } from '../catalogue/woods'
 import type { UnitSymbol } from '../quantity/units'
-import { ARRANGEMENTS } from './arrangement'
 import type { ChoiceField, DateField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField, ScrewField, TextField } from './field'
 
 const LATER = { first: false, essential: false, tacit: false } as const
@@ -46,6 +45,9 @@ const SAFE = 'the safer answer until it is known'
 /** Shapes of pots: round ones by their outline, square ones and troughs by their sides. */
 export const POT_SHAPES = ['taperedRound', 'cylinder', 'bowl', 'bellied', 'square', 'trough'] as const
 export type PotShapeKind = (typeof POT_SHAPES)[number]
+
+/** How pot and strands stand to each other: legs round one pot, a panel against a wall, pots under one another, several hangers on one stick. */
+export const ARRANGEMENTS = ['legs', 'panel', 'tiers', 'row'] as const
 
 /** What the hook, bracket or cord is put on. */
 export const SUPPORTS = ['ceilingHook', 'wallHook', 'bracket', 'swingArm', 'overBeam'] as const
