@@ -40,13 +40,6 @@ export const legAngle = ({ upper, lower }: Pick<PlannedLeg, 'upper' | 'lower'>):
 /** Length of a planned leg before it stretched, m. */
 export const legFree = ({ upper, lower }: Pick<PlannedLeg, 'upper' | 'lower'>): number => Math.hypot(upper[0] - lower[0], upper[1] - lower[1], upper[2] - lower[2])
 
-/**
- * Equal legs from one point on the axis of a round pot: by symmetry one leg and one opposite pair stand for
- * all. Standards' floor W / (min(m, 3) cos b).
- */
-export const equalLegs = (count: number, path: TautPath): SlingPlan =>
-  roundLegs(Array.from({ length: count }, (_, i) => ({ angle: (2 * Math.PI * i) / count, upper: [0, 0], path })))
-
 /** Where a leg lies on the pot and hangs, seen from above, and its way. */
 export interface RoundLeg {
   readonly angle: number

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { solveBattery } from '../../../src/check/slingBattery'
-import { equalLegs } from '../../../src/check/slingPlan'
 import { metres, radians, STANDARD_GRAVITY } from '../../../src/quantity/si'
 import type { TautPath } from '../../../src/statics/tautPath'
+import { equalLegs } from '../../unit/check/equalLegs'
 import { checkOf, ORDINARY } from '../../unit/hanger/hangerOf'
 
 /** A free leg 0.9 m long at an angle from the vertical, down to a leave point 0.16 m above the base. */

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { slingInput, solveBattery, tensionsOf, type BatteryInput } from '../../../src/check/slingBattery'
-import { equalLegs, type SlingPlan } from '../../../src/check/slingPlan'
+import { roundLegs, type RoundLeg, type SlingPlan } from '../../../src/check/slingPlan'
 import { metres } from '../../../src/quantity/si'
 import { solveSling } from '../../../src/statics/sling/solveSling'
-import { ON_AXIS, tautPath, type TautPath } from '../../../src/statics/tautPath'
+import { ON_AXIS, tautPath, tautPathTo, type TautPath } from '../../../src/statics/tautPath'
+import { equalLegs } from './equalLegs'
 
 const PROFILE = [{ r: 0.07, z: 0 }, { r: 0.105, z: 0.185 }] as const
 
@@ -77,5 +78,33 @@ describe('a sling without a rest', () => {
 
   test('still has the rule’s tension to show', () => {
     expect(solveBattery(battery({ centre: 1.4 })).floor).toBeGreaterThan(0)
+  })
+})
+
+describe('legs that are not alike', () => {
+  // Four along a stick of unequal spacing, over a rectangle: leave radii and upper ends all their own.
+  const PLACES: readonly (readonly [angle: number, radius: number, along: number])[] = [[0.42, 0.152, 0.06], [Math.PI - 0.42, 0.152, -0.025], [Math.PI + 0.42, 0.152, -0.06], [2 * Math.PI - 0.42, 0.152, 0.025]]
+  const legsAt = (turn: number, mirror: 1 | -1): readonly RoundLeg[] => PLACES.map(([angle, radius, along]): RoundLeg => {
+    const [seen, stick] = [mirror * angle + turn, mirror * 0.2 + turn]
+    const upper = [along * Math.cos(stick), along * Math.sin(stick)] as const
+    const end = { out: along * Math.cos(stick - seen), aside: along * Math.sin(stick - seen) }
+    return { angle: seen, upper, path: tautPathTo([{ r: 0.11, z: 0 }, { r: radius, z: 0.17 }], end, 0.72) }
+  })
+  const eachOf = (turn: number, mirror: 1 | -1): readonly number[] => solveBattery(battery({ plan: roundLegs(legsAt(turn, mirror)), tolerance: 0.004 })).each ?? []
+
+  test('have tensions of their own, the same however the whole is turned or mirrored', () => {
+    const [first, second] = [eachOf(0, 1), eachOf(0, 1)[1] ?? NaN]
+    expect(Math.abs((first[0] ?? NaN) - second)).toBeGreaterThan(0.5)
+    for (const [turn, mirror] of [[Math.PI / 2, 1], [Math.PI, 1], [0, -1]] as const) eachOf(turn, mirror).forEach((tension, i) => expect(tension).toBeCloseTo(first[i] ?? NaN, 6))
+  })
+
+  test('each have their own floor: as much as a counted leg, at their own angle', () => {
+    const legs = legsAt(0, 1)
+    roundLegs(legs).legs.forEach(({ floor }, i) => expect(floor).toBeCloseTo(1 / (3 * Math.cos(legs[i]?.path.angle ?? NaN)), 12))
+  })
+
+  test('half a turn apart stand for each other; of all alike one stands for all', () => {
+    expect(roundLegs(legsAt(0, 1))).toMatchObject({ distinct: [0, 1], alike: false })
+    expect(legsOf(7)).toMatchObject({ distinct: [0], alike: true })
   })
 })
