@@ -8,7 +8,7 @@ const MOST_STEPS = 250
 /** Smallest shift, as a share of the legs' stiffness: enough to bridge an exact zero mode, too small to slow the others. */
 export const LEAST_SHIFT = 1e-12
 /** From this share on the shift grows slowly; below it is only a search for the right order of size. */
-const COARSE_SHIFT = 1e-4
+const COARSE_SHIFT = 1e-7
 /** Longest step: share of the legs' mean length, and turn in rad. */
 const LONGEST_MOVE = 0.2
 const LONGEST_TURN = 0.5
@@ -62,7 +62,7 @@ export function minimise(scene: Scene, here: Point, goal: number, stride: number
     if (!(size > goal)) return { converged: size <= goal, iterations, bent }
     while (!newtonStep(6, here.hessian, shift, here.gradient, step)) {
       if (!Number.isFinite(size) || !(shift < Infinity)) return { converged: false, iterations, bent }
-      shift = Math.max(least, shift * (shift < COARSE_SHIFT * stiffness ? 100 : 4))
+      shift = Math.max(least, shift * (100 * shift < COARSE_SHIFT * stiffness ? 100 : 4))
       bent ||= iterations === 0 && shift > 1e-7 * stiffness
     }
     const length = capStep(scene, stride)

@@ -214,3 +214,17 @@ describe('solveSling tells free turning from slack and from looseness', () => {
     expect(solveSling(hooked([1, 1, 1], 0.4))).toMatchObject({ status: 'LOST_SUPPORT', slack: [true, false, false] })
   })
 })
+
+describe('a pot on two of four legs, the others slack, in the bent valley of stiff cord', () => {
+  // Upper ends a few centimetres apart on a stick, two opposite legs 10 mm short: the soft turn is found among stiff pulls.
+  const spread: SlingInput = {
+    A: [[0.03326, -0.01378, 0.5925], [-0.01109, 0.00459, 0.5925], [-0.03326, 0.01378, 0.5925], [0.01109, -0.00459, 0.5925]],
+    B: [[0.08, 0, 0.15], [0, 0.08, 0.15], [-0.08, 0, 0.15], [0, -0.08, 0.15]],
+    L0: [0.4453, 0.4391, 0.4453, 0.4391], EA: [5100, 5100, 5100, 5100], mass: 2.9, cg: [0, 0, 0.08], ell: 0.08, gravity: 9.80665, wall: null,
+  }
+  it.each([1, 10, 100])('comes to rest in few steps: %d times as stiff', (times) => {
+    const result = solveSling({ ...spread, EA: spread.EA.map((k) => k * times) })
+    expect(balanceOf(result)).not.toBeNull()
+    expect('iterations' in result ? result.iterations : Infinity).toBeLessThan(300)
+  })
+})
