@@ -1,4 +1,5 @@
 import { TUG_PULL } from '../catalogue/jolts'
+import type { Answers } from '../hanger/fields'
 import { pullerOf } from '../load/reach'
 import type { Finding } from './finding'
 import type { LinkResult } from './linkResult'
@@ -13,11 +14,21 @@ const degrees = (angle: number): number => (angle * 180) / Math.PI
 export function dynamicFindings(solved: Solved): readonly Finding[] {
   const { answers } = solved.hanger
   const { gust } = solved
+  const reach = swingReach(solved)
   const puller = pullerOf(answers)
   return [
-    ...(gust === null ? [] : [{ code: 'LEANS_IN_WIND', speed: gust.speed, lean: degrees(gust.lean), swing: degrees(gust.swing), reach: swingReach(solved) } as const]),
+    ...(gust === null ? [] : [{ code: 'LEANS_IN_WIND', speed: gust.speed, lean: degrees(gust.lean), swing: degrees(gust.swing), reach, strikes: reach !== null && reach > fromWall(answers) } as const]),
     ...(puller === null ? [] : [{ code: 'TUG_RECKONED', who: puller, pull: TUG_PULL[puller].value, assumed: answers['place.reach'] === 'unknown' } as const]),
   ]
+}
+
+/** From its plumb line to the wall that its hook or bracket is in, m; Infinity under a ceiling or beam. */
+function fromWall(answers: Answers): number {
+  switch (answers['place.support']) {
+    case 'wallHook': return 0
+    case 'bracket': case 'swingArm': return answers['bracket.reach']
+    case 'ceilingHook': case 'overBeam': return Infinity
+  }
 }
 
 /** How far pot or leaves may come from the plumb line in a gust, m; null where it does not hang. */

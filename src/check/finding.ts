@@ -19,8 +19,8 @@ export type Finding =
   | { readonly code: 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE' }
   | { readonly code: 'NATURAL_CORD_OUTDOORS'; readonly tooLong: boolean }
   | { readonly code: 'OUTDOOR_LOSS_UNKNOWN' }
-  /** Angles in degrees; reach from the plumb line, m. */
-  | { readonly code: 'LEANS_IN_WIND'; readonly speed: number; readonly lean: number; readonly swing: number; readonly reach: number | null }
+  /** Angles in degrees; reach from the plumb line, m; `strikes`: the wall it hangs by is nearer than that. */
+  | { readonly code: 'LEANS_IN_WIND'; readonly speed: number; readonly lean: number; readonly swing: number; readonly reach: number | null; readonly strikes: boolean }
   | { readonly code: 'WIND_THROWS'; readonly speed: number; readonly force: number }
   | { readonly code: 'TUG_RECKONED'; readonly who: Puller; readonly pull: number; readonly assumed: boolean }
   | { readonly code: 'WEIGHED_TOO_LIGHT' }

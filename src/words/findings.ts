@@ -54,7 +54,10 @@ const FINDING_WORDS: Words = {
     ? 'Natural cord outdoors lasts one season, and it was to hang longer: replace it every year.'
     : 'Natural cord outdoors lasts one season: replace it every year.',
   OUTDOOR_LOSS_UNKNOWN: () => 'How fast this fibre loses strength in the sun is not known: some cords turn brittle in weeks. Use polyester outdoors.',
-  LEANS_IN_WIND: ({ speed, lean, swing, reach }) => `In gusts of ${speedText(speed)} it leans by ${degrees(lean)} when it is dry, and may swing to ${degrees(Math.min(90, swing))} to any side.${reach === null ? '' : ` Keep ${lengthText(reach)} clear of walls and glass all round its plumb line, or tie it back.`}`,
+  LEANS_IN_WIND: ({ speed, lean, swing, reach, strikes }) => {
+    const keep = reach === null ? '' : ` Keep ${lengthText(reach)} clear of walls and glass all round its plumb line, or tie it back.`
+    return `In gusts of ${speedText(speed)} it leans by ${degrees(lean)} when it is dry, and may swing to ${degrees(Math.min(90, swing))} to any side.${strikes ? ' It may strike the wall it hangs by: tie it back, or take it down when wind is forecast.' : keep}`
+  },
   WIND_THROWS: ({ speed, force }) => `A gust of ${speedText(speed)} pushes with ${forceText(force)}, more than it weighs: it is thrown about, and what that does to it cannot be reckoned. Hang it sheltered, or take it in when wind is forecast.`,
   TUG_RECKONED: ({ who, pull, assumed }) => `${TUGS[who]} is reckoned, as the pull of ${forceText(pull)}${assumed ? ', since nobody said who can reach it and people are beneath. If nobody can, say so' : ''}.`,
   WEIGHED_TOO_LIGHT: () => 'The weight given is less than this pot with its mix can have. Weigh it again, or correct the measures of the pot.',

@@ -20,6 +20,14 @@ describe('a gust', () => {
     expect(findingText(found(OUTDOORS, 'LEANS_IN_WIND') as Finding)).toMatch(/65 km\/h \(40 mph\).*clear of walls and glass/)
   })
 
+  test('may strike the wall of a bracket that reaches less far than it swings, never a ceiling’s', () => {
+    const on = (patch: Patch) => found({ ...OUTDOORS, ...patch }, 'LEANS_IN_WIND')?.strikes
+    expect(on({})).toBe(false)
+    expect(on({ 'place.support': 'bracket', 'bracket.reach': '30 cm' })).toBe(true)
+    expect(on({ 'place.support': 'bracket', 'bracket.reach': '1 m', 'place.wind': 'sheltered', 'plant.width': '10 cm' })).toBe(false)
+    expect(on({ 'place.support': 'wallHook' })).toBe(true)
+  })
+
   test('pushes on pot, leaves and cords as worked by hand', () => {
     const patch: Patch = { ...OUTDOORS, 'pot.shape': 'taperedRound', 'pot.rim': '24 cm', 'pot.base': '16 cm', 'pot.height': '21 cm', 'plant.width': '44 cm', 'plant.height': '26 cm', 'plant.trail': '7 cm', 'make.legs': '5', 'make.strands': '4', 'make.totalLength': '90 cm', 'cord.diameter': '3 mm' }
     const { pot, leaves, cords, force } = windLoad(hangerOf(patch).answers, metresPerSecond(12))

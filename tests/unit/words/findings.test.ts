@@ -24,7 +24,7 @@ const SAMPLES: { readonly [C in FindingCode]: readonly (readonly [Numbers<C>, ..
   NATURAL_CORD_OUTDOORS_OVER_PEOPLE: [[{}]],
   NATURAL_CORD_OUTDOORS: [[{ tooLong: true }], [{ tooLong: false }]],
   OUTDOOR_LOSS_UNKNOWN: [[{}]],
-  LEANS_IN_WIND: [[{ speed: 18, lean: 34, swing: 68, reach: 0.92 }, '92 cm'], [{ speed: 26, lean: 61, swing: 122, reach: null }, '90°']],
+  LEANS_IN_WIND: [[{ speed: 18, lean: 34, swing: 68, reach: 0.92, strikes: false }, '92 cm'], [{ speed: 26, lean: 61, swing: 122, reach: null, strikes: false }, '90°'], [{ speed: 12, lean: 14, swing: 28, reach: 0.45, strikes: true }, 'strike the wall']],
   WIND_THROWS: [[{ speed: 26, force: 58 }, '94 km/h (58 mph)']],
   TUG_RECKONED: [[{ who: 'child', pull: 250, assumed: true }, 'say so'], [{ who: 'cat', pull: 98, assumed: false }, 'cat']],
   WEIGHED_TOO_LIGHT: [[{}]],
