@@ -1,6 +1,7 @@
 import { UNMEASURED_DIAMETER } from '../catalogue/cords'
 import { hangsFrom, hasStick, liesLevel } from '../hanger/arrangement'
 import type { Answers } from '../hanger/fields'
+import { gatheredStrands } from '../hanger/strandCount'
 import { cradledOutline, type CradledOutline } from '../load/outline'
 import { metres, newtons, type Metres } from '../quantity/si'
 import type { NoTautPath, TautPath } from '../statics/tautPath'
@@ -33,6 +34,8 @@ export interface HangerGeometry {
   readonly turn: number
   /** What lies in the cradle, outside. */
   readonly outline: CradledOutline
+  /** Strands that come together in the gathering knot. */
+  readonly gathered: number
   /** Length of the gathering knot along the cords. */
   readonly knot: Metres
   /** From the hook's bowl down to where the legs hang; null where the top cord does not reach. */
@@ -103,8 +106,10 @@ export function hangerGeometry(answers: Answers): HangerGeometry {
     ringHeight: metres(ring),
     spread: isSpread(answers),
     between,
-    turn: frontTurn(answers),
+    // Whoever looks at a panel looks at the wall.
+    turn: panel === null ? frontTurn(answers) : Math.PI,
     outline,
+    gathered: gatheredStrands(answers),
     knot: metres(knot),
     top: top === null ? null : metres(top),
     drop: path.ok && top !== null ? metres(top + path.top + knot + answers['make.fringe']) : null,

@@ -5,6 +5,8 @@ import { boundsOf } from './bounds'
 import { bundle, strandsSeen } from './bundle'
 import { hull } from './hull'
 import { legPen, standingLegs } from './legs'
+import type { PanelGeometry } from '../check/panel/panelGeometry'
+import { freeStrands, netShapes, panelOf, strandsOnPot } from './panel/strands'
 import { edgeOf } from './pot'
 import { sceneOf, standOf, type Scene, type Stand } from './scene'
 import type { Drawing, Point, Shape } from './shape'
@@ -22,6 +24,8 @@ export function aboveView(check: CheckResult, code: CaseCode): Drawing {
   const { pose, view, cord, carrying } = scene
   const hanging = view.above(pose.hangingPoint)
   const ends = (leg: number): readonly [Point, Point] => [view.above(pose.upperEnd(leg)), view.above(pose.leavePoint(leg))]
+  const panel = panelOf(scene)
+  if (panel !== null) return framed(scene, planterFromAbove(scene, panel, hanging), Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : ends(leg))))
   const shapes: Shape[] = [
     ...potOutlines(scene),
     ...standingLegs(scene).map((leg): Shape => ({ ...legPen(scene, leg), kind: 'cord', behind: false, ...bundle(ends(leg), cord, strandsSeen(carrying)) })),
@@ -29,6 +33,26 @@ export function aboveView(check: CheckResult, code: CaseCode): Drawing {
     ...standingLegs(scene).map((leg) => labelShape(scene, leg)),
   ]
   return framed(scene, shapes, Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : ends(leg))))
+}
+
+/** A pot in its panel before the wall, strands in front over the pot; those behind run down under its back. */
+function planterFromAbove(scene: Scene, panel: PanelGeometry, hanging: Point): readonly Shape[] {
+  const { above } = scene.view
+  const { answers, pencil } = scene
+  const half = answers['panel.width'] / 2
+  const [wall, edge] = [0 - panel.points.axisFromWall, panel.edgeFromAxis]
+  const line = (y: number, reach: number): readonly Point[] => [above([0 - reach, y, 0]), above([reach, y, 0])]
+  return [
+    ...potOutlines(scene),
+    ...(panel.onWall ? [{ kind: 'line', link: 'fixing', ink: 'building', leg: null, pencil: pencil('panel.thickness'), points: line(wall, 1.5 * half), width: 0, behind: false } satisfies Shape] : []),
+    ...netShapes(scene, panel, above),
+    ...strandsOnPot(scene, panel, above),
+    ...freeStrands(scene, above, 'back'),
+    ...freeStrands(scene, above, 'front'),
+    { kind: 'line', link: 'leg', ink: 'cord', leg: null, pencil: pencil('panel.width'), points: line(edge, half), width: scene.cord, behind: false },
+    ...topShapes(scene, hanging),
+    ...standingLegs(scene).map((leg) => labelShape(scene, leg)),
+  ]
 }
 
 /** With room at the sides for what each leg pulls, and above for a name. */

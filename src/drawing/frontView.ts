@@ -9,6 +9,9 @@ import { placeDimensions, potDimensions } from './dimensions'
 import { fringeShapes, gatheredHalf, gatheringShapes } from './gathering'
 import { hookBeforeRing, hookShapes, larksHeads, ringShapes } from './hook'
 import { legEnds, legLabels, legShapes } from './legs'
+import type { PanelGeometry } from '../check/panel/panelGeometry'
+import { panelDimensions, panelShapes } from './panel/panel'
+import { freeStrands, netShapes, panelOf, panelUnderBase, strandsBehind, strandsOnPot } from './panel/strands'
 import { plantShapes } from './plant'
 import { facing, potAside } from './potFrame'
 import { potShapes } from './pot'
@@ -45,14 +48,21 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
     ...legLabels(scene),
     ...tapeShapes(scene),
   ]
-  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt))]
+  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...panelMeasures(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt))]
   return { ...framed(scene, shapes, dimensions, gatheredHalf(scene) + scene.gathering[0]), anchors: anchorsOf(scene), legs: legEnds(scene) }
 }
 
 const aside = ({ stickAt, hasStick }: Scene, shapes: readonly Shape[]): readonly Shape[] => (hasStick && stickAt !== 0 ? shapes.map((shape) => shiftedShape(shape, stickAt)) : shapes)
 
+const panelMeasures = (scene: Scene): readonly Dimension[] => {
+  const panel = panelOf(scene)
+  return panel === null ? [] : panelDimensions(scene, panel)
+}
+
 /** One hanger with its pot, and the stick it hangs from, those behind first. */
 function hangerShapes(scene: Scene): readonly Shape[] {
+  const panel = panelOf(scene)
+  if (panel !== null) return planterShapes(scene, panel)
   return [
     ...legShapes(scene, true),
     ...plantShapes(scene),
@@ -68,6 +78,25 @@ function hangerShapes(scene: Scene): readonly Shape[] {
     ...ringShapes(scene),
     ...hookBeforeRing(scene),
     ...larksHeads(scene),
+  ]
+}
+
+/** A pot in its panel; what runs behind the pot is drawn again over it, hidden. */
+function planterShapes(scene: Scene, panel: PanelGeometry): readonly Shape[] {
+  const { front } = scene.view
+  return [
+    ...freeStrands(scene, front, 'back'),
+    ...plantShapes(scene),
+    ...potShapes(scene),
+    ...strandsBehind(scene, panel, front),
+    ...fringeShapes(scene),
+    ...panelUnderBase(scene, panel),
+    ...gatheringShapes(scene),
+    ...netShapes(scene, panel, front),
+    ...strandsOnPot(scene, panel, front),
+    ...freeStrands(scene, front, 'front'),
+    ...stickShapes(scene),
+    ...panelShapes(scene, panel),
   ]
 }
 

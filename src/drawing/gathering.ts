@@ -3,8 +3,8 @@ import type { Scene } from './scene'
 import type { Point, Shape } from './shape'
 
 /** Half the width of the gathered strands. */
-export function gatheredHalf({ answers, cord }: Scene): number {
-  return (strandsSeen(answers['make.legs'] * answers['make.strands']) * cord) / 2
+export function gatheredHalf({ check, cord }: Scene): number {
+  return (strandsSeen(check.solved.geometry.gathered) * cord) / 2
 }
 
 /** The gathering knot: each wrap at its true thickness, the top one apart, for it alone stops the legs from splaying. */
@@ -27,7 +27,7 @@ export function fringeShapes(scene: Scene): readonly Shape[] {
   const long = answers['make.fringe']
   if (long <= 0) return []
   const top = z - check.solved.geometry.knot
-  const strands = strandsSeen(answers['make.legs'] * answers['make.strands'])
+  const strands = strandsSeen(check.solved.geometry.gathered)
   const half = gatheredHalf(scene) * 0.8
   const spread = Math.min(1.5, 1 + long / (20 * Math.max(half, cord)))
   return Array.from({ length: strands + 1 }, (_, i): Shape => {

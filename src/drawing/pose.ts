@@ -1,3 +1,4 @@
+import type { SlingPlan } from '../check/slingPlan'
 import type { Solved } from '../check/solved'
 import type { CaseCode } from '../load/loadCases'
 import type { SlingResult } from '../statics/sling/result'
@@ -29,7 +30,7 @@ export interface Pose {
 
 /** The pose of the pot in a case, from the sling as drawn; upright where the solve gave no rest. Null if the strands do not reach. */
 export function poseOf(solved: Solved, code: CaseCode): Pose | null {
-  const { path, legs: places, between } = solved.geometry
+  const { path, legs: places, between, panel } = solved.geometry
   const { plan, slings } = solved
   if (!path.ok || plan === null || slings === null) return null
   const { drawn, gone } = slings[code]
@@ -47,13 +48,19 @@ export function poseOf(solved: Solved, code: CaseCode): Pose | null {
     gone: code === 'legParted' || code === 'legPartedSudden' ? gone : null,
     place,
     turned: 'R' in drawn ? Math.atan2(drawn.R[1][0], drawn.R[0][0]) : 0,
-    hangingPoint: [0, 0, path.top],
+    hangingPoint: [0, panel?.ok ? panel.stickFromAxis : 0, path.top],
     upperEnd: (leg) => plan.legs[leg]?.upper ?? [0, 0, path.top],
-    angle: (leg) => ways(leg).angle,
-    way: (leg) => ways(leg).path,
+    angle: (leg) => (panel === null ? ways(leg).angle : placeAngle(plan, leg)),
+    way: (leg) => (panel === null ? ways(leg).path : path),
     leavePoint: (leg) => place(plan.legs[leg]?.lower ?? [0, 0, 0]),
     tiltDegrees: 'tiltRadians' in drawn ? (drawn.tiltRadians * 180) / Math.PI : 0,
   }
+}
+
+/** Where a leg comes to the pot, seen from above, rad. */
+function placeAngle({ legs }: SlingPlan, leg: number): number {
+  const [x, y] = legs[leg]?.lower ?? [1, 0, 0]
+  return Math.atan2(y, x)
 }
 
 /** x_world = cg + R (x_pot - centre), as the solver moves the pot. */

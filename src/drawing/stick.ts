@@ -22,8 +22,9 @@ export function stickShapes(scene: Scene): readonly Shape[] {
 }
 
 /** Lark's heads over the stick, one a leg, in their row. */
-export function stickHeads({ answers, hangsFrom, pose, pencil, cord, view }: Scene): readonly Shape[] {
-  if (hangsFrom !== 'stick') return []
+export function stickHeads({ answers, hangsFrom, pose, pencil, cord, view, check }: Scene): readonly Shape[] {
+  // A panel brings its own, one a cord.
+  if (hangsFrom !== 'stick' || check.solved.geometry.panel !== null) return []
   const bottom = pose.hangingPoint[2]
   const width = Math.max(cord, Math.min(2 * cord, answers['stick.bunch'] / pose.legs))
   return Array.from({ length: pose.legs }, (_, i): Shape => {

@@ -35,7 +35,7 @@ function tapeOf(stand: Stand): Tape {
 export function tapeShapes(stand: Stand): readonly Shape[] {
   const { answers, cord, unit, pencil } = stand
   const tape = tapeOf(stand)
-  const strands = strandsSeen(answers['make.strands'])
+  const strands = strandsSeen(answers['make.arrangement'] === 'panel' ? answers['panel.front'] : answers['make.strands'])
   const run = (link: 'leg' | 'seat' | 'gatheringGrip', from: number, to: number): Shape =>
     ({ kind: 'cord', link, ink: 'cord', leg: null, pencil: pencil('make.strands', 'cord.diameter'), behind: false, ...bundle([[tape.x, from], [tape.x, to]], cord, strands) })
   const note = { link: null, ink: 'note', leg: null, kind: 'line', width: 0, behind: false } as const
@@ -55,14 +55,16 @@ export function tapeShapes(stand: Stand): readonly Shape[] {
 export function tapeDimensions(stand: Stand): readonly Dimension[] {
   const { answers, unit, pencil } = stand
   const tape = tapeOf(stand)
-  const vertical = (path: 'make.totalLength' | 'make.legLength' | 'cradle.first' | 'make.fringe', value: number, away: number, upper: number, lower: number): Dimension => {
+  const vertical = (path: 'panel.height' | 'make.totalLength' | 'make.legLength' | 'cradle.first' | 'make.fringe', value: number, away: number, upper: number, lower: number): Dimension => {
     const x = tape.x - away * unit
     const foot = (z: number): Point => [tape.x, z]
     return { path, value, from: [x, upper], to: [x, lower], feet: [foot(upper), foot(lower)], number: [x, (upper + lower) / 2], side: 'middle', pencil: pencil(path) }
   }
   const leg = answers['make.legLength']
   return [
-    leg === null
+    answers['make.arrangement'] === 'panel'
+      ? vertical('panel.height', answers['panel.height'], 2, tape.ringEnd, tape.ringEnd - answers['panel.height'])
+      : leg === null
       ? vertical('make.totalLength', answers['make.totalLength'], 6, tape.top, tape.end)
       : vertical('make.legLength', leg, 2, tape.ringEnd, tape.firstKnots),
     vertical('cradle.first', answers['cradle.first'], 2, tape.firstKnots, tape.gathering),

@@ -6,6 +6,7 @@ import { panelLean } from '../../statics/panelStick'
 import { slantOf } from '../../statics/unrolled'
 import type { TautPath } from '../../statics/tautPath'
 import type { Finding } from '../finding'
+import { frontWays, type FrontWays } from './frontWays'
 import type { SlingPlan } from '../slingPlan'
 import { panelPlan } from './panelPlan'
 import { panelSide, type NoPanelSide, type PanelSide } from './panelSide'
@@ -27,6 +28,7 @@ export interface PanelGeometry {
   /** Length of that strand from the stick to the gathering knot. */
   readonly strand: Metres
   readonly plan: SlingPlan
+  readonly ways: FrontWays
 }
 
 /** The strands behind the pot make two groups, the left half and the right half, each in its middle. */
@@ -93,6 +95,7 @@ export function panelGeometry(answers: Answers, outline: CradledOutline, top: nu
       knotToBaseEdge: metres(baseEdge.r), knotToLeave: metres(Math.max(first, baseEdge.r) + front.onPot),
     },
     strand: metres(answers['panel.height'] + front.free + front.onPot + Math.max(first, baseEdge.r)),
+    ways: frontWays(answers, side.side, points),
     plan: panelPlan(answers, points, side.contacts, hung.onWall),
   }
 }

@@ -27,7 +27,7 @@ const restOf = (input: SlingInput): SlingRest => {
 }
 const plus = (a: Vec3, b: Vec3, by: number): Vec3 => [a[0] + by * b[0], a[1] + by * b[1], a[2] + by * b[2]]
 const cross = (a: Vec3, b: Vec3): Vec3 => [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
-const turned = ({ R }: SlingRest, v: Vec3): Vec3 => [0, 1, 2].map((k) => R[k as 0]![0] * v[0] + R[k as 0]![1] * v[1] + R[k as 0]![2] * v[2]) as unknown as Vec3
+const turned = ({ R }: SlingRest, v: Vec3): Vec3 => [0, 1, 2].map((k) => R[k as 0][0] * v[0] + R[k as 0][1] * v[1] + R[k as 0][2] * v[2]) as unknown as Vec3
 
 /** Forces on the pot at a rest with where each acts, world frame: strands, wall, weight. */
 function forces(input: SlingInput, rest: SlingRest): readonly (readonly [at: Vec3, force: Vec3])[] {

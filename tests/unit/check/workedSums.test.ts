@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { checkHanger, DEMOS, parseDocument, resolveDocument, type CheckResult } from '#core'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
 import { onStick } from './links/stickOf'
+import { PANEL } from '../hanger/panelPatch'
 import { BRACKET, WALL_HOOK } from './links/places'
 import { testedHanger } from '../hanger/testedHanger'
 import { without } from '../hanger/without'
@@ -41,6 +42,8 @@ const checks: readonly (readonly [string, CheckResult])[] = [
   ['hook in a wall within a cat’s reach', checkOf({ ...ORDINARY, ...WALL_HOOK, 'place.reach': 'cat', 'rail.others': '1 kg' })],
   ['a stick on two hooks in the wind', onStick({ 'stick.held': 'twoHooks', 'place.exposure': 'outdoors', 'place.reach': 'child' })],
   ['a hook in the wind, other loads on it', checkOf({ ...ORDINARY, 'place.exposure': 'outdoors', 'rail.others': '2 kg' })],
+  ['a panel against a wall, its net told', checkOf({ ...PANEL, 'panel.knots': '2', 'place.reach': 'child' })],
+  ['a panel under a ceiling, on two hooks, over people', checkOf({ ...PANEL, 'place.support': 'ceilingHook', 'stick.held': 'twoHooks', 'place.beneath': 'people' })],
   ['a wooden ring', checkOf({ ...ORDINARY, 'ring.metal': 'wood', 'ring.wire': '11 mm' })],
 ]
 

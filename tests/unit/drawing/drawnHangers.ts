@@ -1,5 +1,6 @@
 import { checkHanger, DEMOS, parseDocument, resolveDocument, type CheckResult, type Patch } from '#core'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
+import { PANEL } from '../hanger/panelPatch'
 
 /** Builds that are drawn differently: few and many legs, one strand, each way of knotting, each ceiling, nothing known, nothing hanging. */
 const PATCHES: readonly (readonly [string, Patch])[] = [
@@ -22,6 +23,9 @@ const PATCHES: readonly (readonly [string, Patch])[] = [
   ['a stick on two hooks, chains between', { ...ORDINARY, 'make.top': 'stick', 'stick.held': 'twoHooks', 'connector.kind': 'chain', 'make.legs': '6' }],
   ['a top cord that does not reach, a carabiner', { ...ORDINARY, 'make.top': 'stick', 'stick.topCord': '20 cm', 'connector.kind': 'carabiner' }],
   ['a ring on a swivel', { ...ORDINARY, 'connector.kind': 'swivel' }],
+  ['a panel against a wall, a net told, two hooks', { ...PANEL, 'panel.knots': '2', 'stick.held': 'twoHooks' }],
+  ['a panel under a ceiling, odd strands, an open cradle', { ...PANEL, 'place.support': 'ceilingHook', 'panel.front': '3', 'panel.behind': '5', 'cradle.kind': 'open' }],
+  ['a panel too narrow for its pot', { ...PANEL, 'panel.width': '15 cm' }],
   ['nothing said', {}],
   ['legs too short', { ...ORDINARY, 'make.totalLength': '55 cm' }],
 ]

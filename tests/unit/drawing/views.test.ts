@@ -44,8 +44,9 @@ describe.each(DRAWN)('%s', (_, check) => {
     })
 
     test('both views show every leg between its solved points, and the same one where x meets', () => {
-      const { path, legs, turn } = check.solved.geometry
-      const count = check.solved.hanger.answers['make.legs']
+      const { path, turn } = check.solved.geometry
+      const legs = check.solved.plan?.legs ?? []
+      const count = path.ok ? legs.length : check.solved.hanger.answers['make.legs']
       const gone = check.solved.slings?.[code].gone ?? null
       expect(gone === null).toBe(!path.ok || (code !== 'legParted' && code !== 'legPartedSudden'))
       expect(front.legs).toHaveLength(count)
@@ -56,11 +57,11 @@ describe.each(DRAWN)('%s', (_, check) => {
           expect(fromAbove).toBeNull()
           continue
         }
-        const { angle, upper, path: { leave, top } } = legs[leg] as (typeof legs)[number]
-        const [x, y, z] = solvedPoint(check, code, [leave.r * Math.cos(angle), leave.r * Math.sin(angle), leave.z])
+        const { upper, lower } = legs[leg] as (typeof legs)[number]
+        const [x, y, z] = solvedPoint(check, code, [...lower])
         const aside = x * Math.cos(turn) - y * Math.sin(turn)
         const away = x * Math.sin(turn) + y * Math.cos(turn)
-        expect(inFront?.[0]).toEqual([upper[0] * Math.cos(turn) - upper[1] * Math.sin(turn), top])
+        expect(inFront?.[0]).toEqual([upper[0] * Math.cos(turn) - upper[1] * Math.sin(turn), upper[2]])
         expect(inFront?.[1][0]).toBeCloseTo(aside, 12)
         expect(inFront?.[1][1]).toBeCloseTo(z, 12)
         expect(fromAbove?.[1][0]).toBeCloseTo(aside, 12)
