@@ -217,14 +217,16 @@ describe('solveSling tells free turning from slack and from looseness', () => {
 
 describe('a pot on two of four legs, the others slack, in the bent valley of stiff cord', () => {
   // Upper ends a few centimetres apart on a stick, two opposite legs 10 mm short: the soft turn is found among stiff pulls.
-  const spread: SlingInput = {
-    A: [[0.03326, -0.01378, 0.5925], [-0.01109, 0.00459, 0.5925], [-0.03326, 0.01378, 0.5925], [0.01109, -0.00459, 0.5925]],
+  const spread = (L0: readonly number[], EA: number): SlingInput => ({
+    A: [[0.03325966, -0.0137766, 0.59248362], [-0.01108655, 0.0045922, 0.59248362], [-0.03325966, 0.0137766, 0.59248362], [0.01108655, -0.0045922, 0.59248362]],
     B: [[0.08, 0, 0.15], [0, 0.08, 0.15], [-0.08, 0, 0.15], [0, -0.08, 0.15]],
-    L0: [0.4453, 0.4391, 0.4453, 0.4391], EA: [5100, 5100, 5100, 5100], mass: 2.9, cg: [0, 0, 0.08], ell: 0.08, gravity: 9.80665, wall: null,
-  }
-  it.each([1, 10, 100])('comes to rest in few steps: %d times as stiff', (times) => {
-    const result = solveSling({ ...spread, EA: spread.EA.map((k) => k * times) })
+    L0, EA: [EA, EA, EA, EA], mass: 1.969437, cg: [0, 0, 0.15649274], ell: 0.08, gravity: 9.80665, wall: null,
+  })
+  it.each([
+    [[0.45515863, 0.449, 0.45515863, 0.449], 3812], [[0.44515863, 0.459, 0.44515863, 0.459], 3812], [[0.44515863, 0.439, 0.44515863, 0.439], 3812], [[0.44515863, 0.439, 0.44515863, 0.439], 200_000],
+  ])('comes to rest in few steps: %j m, EA %d N', (L0, EA) => {
+    const result = solveSling(spread(L0, EA))
     expect(balanceOf(result)).not.toBeNull()
-    expect('iterations' in result ? result.iterations : Infinity).toBeLessThan(300)
+    expect('iterations' in result ? result.iterations : Infinity).toBeLessThan(400)
   })
 })
