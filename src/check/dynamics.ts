@@ -28,13 +28,14 @@ export function blown(load: CaseLoad, gust: InGust, light: LightWeights): CaseLo
   const weight = atRest(load)
   const weights = [weight, light.dry].map(newtons)
   const pull = Math.max(...weights.map((w) => suddenSwing(w, force).tension))
-  const aside = weights.map((w) => suddenAside(w, force)).reduce((a, b) => (b.aside > a.aside ? b : a))
+  const side = Math.max(...weights.map((w) => suddenAside(w, force)))
   return {
     ...load,
     weight: pull, factor: pull / weight, factorSource: 'gust all at once: (3 sqrt(W^2 + F^2) - 2 W) / W, heaviest or lightest, whichever is more',
     factorTerms: gustTerms(gust, light, pull / weight),
-    side: aside.aside, sideShare: aside.aside / weight, sideSource: 'side pull of a gust all at once, lightest, over the weight at its heaviest',
-    sideDown: aside.down,
+    side, sideShare: side / weight, sideSource: 'greatest side pull in the swing of a gust all at once, heaviest or lightest, over the weight at its heaviest',
+    // Greatest down and greatest aside come a little apart in the swing; here they count together.
+    sideDown: pull,
   }
 }
 

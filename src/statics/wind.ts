@@ -70,22 +70,16 @@ export const suddenSwing = (weight: Newtons, force: Newtons): WindSwing => ({
   tension: newtons(3 * Math.hypot(weight, force) - 2 * weight),
 })
 
-/** Force on the hook while a swinging hanger pulls it most to one side: its part aside and its part down. */
-export interface PullAside {
-  readonly aside: Newtons
-  readonly down: Newtons
-}
-
 /** Halvings that leave nothing of an angle but rounding. */
 const MOST_HALVINGS = 60
 
 /**
- * The greatest pull to one side where a wind comes all at once. With weight and wind together as one gravity
+ * The greatest pull on the hook to one side, N, where a wind comes all at once. With weight and wind together as one gravity
  * W_e, tilted by the lean a, the pull a swing p beyond that lean is W_e (3 cos p - 2 cos a) at a + p from the
  * vertical; its part aside grows until 3 cos(a + 2 p) = 2 cos a cos(a + p), or to the end of the swing, p = a.
- * @example suddenAside(newtons(100), newtons(0)) // { aside: 0, down: 100 }
+ * @example suddenAside(newtons(100), newtons(0)) // 0
  */
-export function suddenAside(weight: Newtons, force: Newtons): PullAside {
+export function suddenAside(weight: Newtons, force: Newtons): Newtons {
   const lean = Math.atan2(force, weight)
   const growing = (p: number): boolean => 3 * Math.cos(lean + 2 * p) > 2 * Math.cos(lean) * Math.cos(lean + p)
   let [from, to] = [0, lean]
@@ -94,6 +88,5 @@ export function suddenAside(weight: Newtons, force: Newtons): PullAside {
     if (growing(middle)) from = middle
     else to = middle
   }
-  const pull = Math.hypot(weight, force) * (3 * Math.cos(to) - 2 * Math.cos(lean))
-  return { aside: newtons(pull * Math.sin(lean + to)), down: newtons(pull * Math.cos(lean + to)) }
+  return newtons(Math.hypot(weight, force) * (3 * Math.cos(to) - 2 * Math.cos(lean)) * Math.sin(lean + to))
 }

@@ -66,6 +66,12 @@ describe('more of what is bad never looks better', () => {
     expect(betterAfter((p) => (p['place.exposure'] === 'steamy' ? { 'place.exposure': 'outdoors' } : null), oneOfLinks('leg', 'gatheringTurn', 'wrapHoop'))).toEqual([])
   })
 
+  test('a windier place, wider leaves', () => {
+    const outdoors = (p: Patch): boolean => p['place.exposure'] === 'outdoors'
+    expect(betterAfter((p) => (outdoors(p) ? { 'place.wind': 'exposed' } : null), all)).toEqual([])
+    expect(betterAfter((p) => (outdoors(p) ? { 'plant.width': '90 cm' } : null), all)).toEqual([])
+  })
+
   test('a pot set in further off centre', () => {
     expect(betterAfter((p) => ({ 'seat.offset': `${numberIn(p['seat.offset']) + 6} mm` }), oneOfLinks('leg', 'gatheringTurn', 'seat'))).toEqual([])
   })
@@ -92,6 +98,10 @@ describe('more of what is good never looks worse', () => {
     expect(worseAfter((p) => (p['bracket.reach'] === undefined ? null : { 'bracket.reach': `${numberIn(p['bracket.reach']) * 0.7} mm` }), oneOfLinks('fixing', 'bracket'))).toEqual([])
     expect(worseAfter((p) => (p['bracket.screws'] === undefined ? null : { 'bracket.screws': String(numberIn(p['bracket.screws']) + 1) }), oneOfLinks('fixing'))).toEqual([])
     expect(worseAfter((p) => (p['bracket.top'] === undefined ? null : { 'bracket.top': `${numberIn(p['bracket.top']) + 60} mm` }), oneOfLinks('fixing'))).toEqual([])
+  })
+
+  test('a wider plate, for the fixing of a bracket that is pulled aside', () => {
+    expect(worseAfter((p) => (p['place.support'] === 'bracket' ? { 'bracket.wide': '60 mm' } : null), oneOfLinks('fixing'))).toEqual([])
   })
 
   test('a place that was seen, not told; nothing else hung there', () => {
