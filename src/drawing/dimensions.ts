@@ -24,8 +24,9 @@ export function potDimensions(scene: Stand): readonly Dimension[] {
   const plantLine = (from: readonly [number, number]): readonly Dimension[] => (plant > 0 ? [upright('plant.height', plant, from, [0, height + plant])] : [])
   const lines = [upright('pot.height', height, [base, 0], [rim, height])]
   // A trough stands with its length to the viewer.
-  const long = Math.max(answers['pot.rim'], answers['pot.length']) / 2
-  if (shape === 'trough') return [upright('pot.height', height, [base + long - rim, 0], [long, height]), level('pot.length', long, height, 1.4 * unit), ...plantLine([long, height])]
+  const longer = answers['pot.length'] > answers['pot.rim'] ? 'pot.length' : 'pot.rim'
+  const long = answers[longer] / 2
+  if (shape === 'trough') return [upright('pot.height', height, [base + long - rim, 0], [long, height]), level(longer, long, height, 1.4 * unit), ...plantLine([long, height])]
   if (shape !== 'cylinder') lines.push(level('pot.base', base, 0, 1.4 * unit))
   lines.push(level('pot.rim', rim, height, 3.3 * unit))
   if (shape === 'bellied') lines.push(level('pot.belly', answers['pot.belly'] / 2, answers['pot.bellyHeight'], 5.2 * unit))

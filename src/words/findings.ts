@@ -70,13 +70,16 @@ const FINDING_WORDS: Words = {
   NEARLY_SLACK: ({ legs, millimetres }) => `${numberText(millimetres)} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
   LOW_OVERALL_FACTOR: ({ factor, least }) => `Its strands when new bear ${numberText(factor)} times the watered load; guidance for fibre rope asks for ${least} to 12, so this is “just holds” at best.`,
   SHAPE_NOT_RECKONED: ({ shape }) => `How strands lie at the corners of a ${shape === 'square' ? 'square pot' : 'trough'} is not reckoned in such a hanger: its weight is, but not whether it sits firmly. Hang it low over a cushion with a quarter more weight in it and try to tip it by hand.`,
-  STRANDS_UNEQUAL: ({ legs, shorter }) => `${legsText(legs)} a shorter way round this pot: make those strands up to ${lengthText(shorter)} shorter than the longest, or the pot hangs on the others alone.`,
+  STRANDS_UNEQUAL: ({ legs, shorter }) => `${legsText(legs)} a shorter way to the gathering knot: make those strands up to ${lengthText(shorter)} shorter than the longest, or the pot hangs on the others alone.`,
   STRANDS_SLIP_ALONG: ({ atCorners, held }) => (held
     ? `Strands ${atCorners ? 'at a corner' : 'that do not lie in the middle of a side'} would slip along the edge; the cradle’s first knots, tied between the legs on the pot’s side, hold them there.`
     : `Strands ${atCorners ? 'at a corner' : 'that do not lie in the middle of a side'} slip along the edge to its middle. Tie the cradle’s first knots between the legs on the pot’s side, or ${atCorners ? 'let the legs lie in the middle of the sides' : 'use four legs'}.`),
   VESSEL_ASSUMED: ({ vessel }) => (vessel === 'cover'
     ? 'Only the width and depth of the cover pot are known, so its sides are taken as upright; how firmly it sits is “just holds” at best.'
     : 'The strands lie round the saucer, and the pot stands loose in it; how firmly both sit is “just holds” at best.'),
+  SEAT_LOWER_OUT: () => 'Judged as it stands when what hangs below it is lifted out, for then it tips most easily.',
+  LOWER_NOT_WEIGHED: ({ pots, watered }) => `${pots === 1 ? 'The lower pot was' : 'The lower pots were'} not weighed and ${pots === 1 ? 'counts' : 'count together'} as ${massText(watered)} watered, the heaviest of what size and the first pot suggest; weighing ${pots === 1 ? 'it' : 'them'} settles it.`,
+  TIERS_HELD_BY_WRAPS: ({ assumed }) => `${assumed ? 'It was not said what the lower pot hangs from, so it is taken to hang' : 'The lower pot hangs'} on cords that nothing but the upper wraps hold: how well is only reckoned. Strands that run on through the wraps from the top hold by their own strength.`,
   SEAT_LOCKED: () => 'The pot stands higher than bare strands could hold; the cradle’s first knots, tied between the legs on the pot’s side, keep it from tipping.',
   SEAT_ON_FRICTION: () => 'The pot stands higher than smooth strands could hold; only friction keeps it from tipping. Tie the cradle’s first knots on the pot’s side.',
   SEAT_SLIDES: () => 'The pot stands too high in its seat: the strands can slide and it tips out. Tie the cradle’s first knots between the legs on the pot’s side.',
