@@ -37,10 +37,9 @@ const MOVING: Readonly<Partial<Record<CaseCode, (check: CheckResult) => string>>
   tug: ({ solved: { hanger, loads } }) => `${pullerOf(hanger.answers) === 'cat' ? 'A cat' : 'A child'} pulls with ${forceText(loads.tug.weight - loads.tug.weight / loads.tug.factor)}, straight down or a little to one side. ${DRAWN_PLUMB}`,
 }
 
-const SPECIAL: Readonly<Partial<Record<CaseCode, string>>> = {
-  strandParted: 'The strand that has gone is on leg 1.',
-  legParted: 'Leg 1 is gone and is not drawn.',
-  legPartedSudden: 'Leg 1 is gone and is not drawn.',
+function partedNote(sling: Sling | null, situation: CaseCode): string | null {
+  if (situation === 'strandParted') return 'The strand that has gone is on leg 1.'
+  return sling === null || sling.gone === null ? null : `Leg ${sling.gone + 1} is gone and is not drawn.`
 }
 
 /** What has to be said beneath the caption so that the drawing is not misread. */
@@ -50,7 +49,7 @@ export function situationNotes(check: CheckResult, situation: CaseCode): readonl
   const notes = [
     sling === null ? 'The legs are too short to close under the pot: nothing hangs.' : TROUBLE[sling.trouble],
     tilt !== null && (tilt * 180) / Math.PI > NOTED_TILT ? `The pot tilts ${degrees(tilt)}.` : null,
-    MOVING[situation]?.(check) ?? SPECIAL[situation] ?? null,
+    MOVING[situation]?.(check) ?? partedNote(sling, situation),
     sling === null ? null : 'Only what carries is drawn.',
   ]
   return notes.filter((note) => note !== null)
@@ -68,22 +67,36 @@ export const shareText = (share: number): string => `${Math.round(share * 100)} 
 
 /** Pull of every leg that carries in a situation, from the sling as drawn. */
 export function legPulls(check: CheckResult, situation: CaseCode): readonly LegPull[] {
-  const drawn = slingOf(check, situation)?.drawn
-  if (drawn === undefined || !('T' in drawn)) return []
-  const sum = drawn.T.reduce((a, b) => a + b, 0)
-  const first = check.solved.hanger.answers['make.legs'] - drawn.T.length
-  return drawn.T.map((force, i) => ({ number: i + 1 + first, force: forceText(force), share: sum > 0 ? force / sum : null }))
+  const sling = slingOf(check, situation)
+  if (sling === null || !('T' in sling.drawn)) return []
+  const { gone, drawn: { T } } = sling
+  const sum = T.reduce((a, b) => a + b, 0)
+  return T.map((force, i) => ({ number: i + (gone !== null && i >= gone ? 2 : 1), force: forceText(force), share: sum > 0 ? force / sum : null }))
+}
+
+/** A wall planter in words. */
+function panelDescription({ solved: { hanger: { answers }, geometry } }: CheckResult): string {
+  const { panel, path, drop } = geometry
+  if (!panel?.ok || !path.ok) return ''
+  const where = panel.onWall ? 'Before a wall a' : 'A'
+  return [
+    `${where} knotted panel ${lengthText(answers['panel.width'])} wide and ${lengthText(answers['panel.height'])} high hangs from a stick and ends ${lengthText(answers['panel.rise'])} above the rim.`,
+    `${answers['panel.front']} strands from each corner run round the front, ${degrees(path.angle)} from the vertical, and come to the pot ${lengthText(path.leave.z)} above its base; ${answers['panel.behind']} run down behind it.`,
+    drop === null ? '' : `From hook to end of fringe it measures ${lengthText(drop)}.`,
+  ].filter((s) => s !== '').join(' ')
 }
 
 /** The drawing in words, for whoever cannot see it. */
 export function drawingDescription(check: CheckResult, situation: CaseCode): string {
   const { hanger: { answers }, geometry } = check.solved
   const { path } = geometry
-  const pot = `The pot is ${lengthText(answers['pot.rim'])} wide at the rim, ${lengthText(answers['pot.base'])} at its base and ${lengthText(answers['pot.height'])} high.`
+  const long = answers['pot.shape'] === 'trough' ? ` and ${lengthText(answers['pot.length'])} long` : ''
+  const pot = `The pot is ${lengthText(answers['pot.rim'])} wide${long} at the rim, ${lengthText(answers['pot.base'])} at its base and ${lengthText(answers['pot.height'])} high.`
   if (!path.ok) return [pot, ...situationNotes(check, situation)].join(' ')
-  const from = hangsFrom(answers) === 'ring' ? 'from a ring' : 'from the hook'
+  if (geometry.panel?.ok) return [`${situationTitle(situation)}.`, panelDescription(check), pot, ...situationNotes(check, situation)].join(' ')
+  const from = geometry.ringRadius > 0 ? 'from a level ring' : { ring: 'from a ring', bunched: 'from the hook', stick: 'from a stick' }[hangsFrom(answers)]
   const ways = [
-    `${answers['make.legs']} legs hang ${from}, ${degrees(path.angle)} from the vertical, and leave the pot ${lengthText(path.leave.z)} above its base.`,
+    `${answers['make.legs']} legs hang ${from}, ${geometry.legs.some((leg) => Math.abs(leg.path.angle - path.angle) > 0.01) ? 'up to ' : ''}${degrees(path.angle)} from the vertical, and leave the pot ${lengthText(path.leave.z)} above its base.`,
     `The hanging point is ${lengthText(path.top)} above the base.`,
     geometry.drop === null ? '' : `From hook to end of fringe it measures ${lengthText(geometry.drop)}.`,
   ]
