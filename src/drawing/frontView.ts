@@ -85,6 +85,8 @@ function hangerShapes(scene: Scene): readonly Shape[] {
 function planterShapes(scene: Scene, panel: PanelGeometry): readonly Shape[] {
   const { front } = scene.view
   return [
+    ...stickShapes(scene),
+    ...panelShapes(scene, panel),
     ...freeStrands(scene, front, 'back'),
     ...plantShapes(scene),
     ...potShapes(scene),
@@ -95,8 +97,6 @@ function planterShapes(scene: Scene, panel: PanelGeometry): readonly Shape[] {
     ...netShapes(scene, panel, front),
     ...strandsOnPot(scene, panel, front),
     ...freeStrands(scene, front, 'front'),
-    ...stickShapes(scene),
-    ...panelShapes(scene, panel),
   ]
 }
 
@@ -113,7 +113,7 @@ function unhung(stand: Stand): Drawing {
 /** `clear`: below the pot nothing but the fringe is drawn, and it hangs left of this. */
 function framed(stand: Stand, shapes: readonly Shape[], dimensions: readonly Dimension[], clear: number): Omit<Drawing, 'anchors' | 'legs'> {
   const laidOut = tapeCaption(stand)
-  const underPot = dimensions.filter((d) => d.path === 'pot.rim' || d.path === 'pot.belly' || d.path === 'pot.length').flatMap((d) => [d.from[1], d.to[1], d.number[1]])
+  const underPot = dimensions.filter((d) => d.path === 'pot.rim' || d.path === 'pot.belly' || d.path === 'pot.length' || d.path === 'panel.width').flatMap((d) => [d.from[1], d.to[1], d.number[1]])
   return {
     shapes, dimensions,
     captions: { laidOut },

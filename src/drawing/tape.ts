@@ -75,5 +75,6 @@ export function tapeDimensions(stand: Stand): readonly Dimension[] {
 /** Where the name of the strand laid out stands: above it. */
 export const tapeCaption = (stand: Stand): Point => {
   const tape = tapeOf(stand)
-  return [tape.x - 3 * stand.unit, tape.top + 0.8 * stand.unit]
+  // Without a whole length beside it there is less room to the left.
+  return [tape.x - (stand.answers['make.arrangement'] === 'panel' ? 1 : 3) * stand.unit, tape.top + 0.8 * stand.unit]
 }

@@ -37,10 +37,10 @@ function knots({ answers, cord, unit }: Scene, top: number, edge: number): reado
   })
 }
 
-/** The panel's own measures: its width under its lower edge, and how far that is above the rim. */
+/** The panel's own measures: its width, under those of the pot, and how far its lower edge is above the rim. */
 export function panelDimensions({ answers, unit, pencil }: Scene, { edgeHeight }: PanelGeometry): readonly Dimension[] {
   const half = answers['panel.width'] / 2
-  const z = edgeHeight - 0.9 * unit
+  const z = 0 - (answers['pot.shape'] === 'bellied' ? 7.1 : 5.2) * unit
   const x = 0 - half - 1.2 * unit
   const rim = answers['pot.height']
   return [
