@@ -14,6 +14,8 @@ import { redundancy, type Redundancy } from './redundancy'
 import { solve } from './solve'
 import type { Solved } from './solved'
 import { temperLowReserve } from './temperLowReserve'
+import { tierFindings } from './tiers/tierFindings'
+import { withAnswers } from './tiers/withAnswers'
 import { isWorse, worstOf, type Verdict } from './verdict'
 
 /** A complete check of a hanger. */
@@ -38,7 +40,8 @@ export interface CheckResult {
  * Second stage of a check: every link of the load path, and the whole. Findings on the whole:
  * REDUNDANCY_STRAND and REDUNDANCY_LEG always (of a panel REDUNDANCY_PANEL), WEIGHED_STATE_ASSUMED where a weight came without its
  * state, RESERVE_CHANGED or RESERVE_NEEDS_REASON where the maker gave a reserve of their own, FORCE_FROM_MASS
- * where a force was given as a mass, LEANS_IN_WIND outdoors, TUG_RECKONED where somebody may pull at it.
+ * where a force was given as a mass, LEANS_IN_WIND outdoors, TUG_RECKONED where somebody may pull at it,
+ * LOWER_NOT_WEIGHED and TIERS_HELD_BY_WRAPS of pots one under another.
  */
 export function assess(solved: Solved): CheckResult {
   const { answers, assumed } = solved.hanger
@@ -46,7 +49,7 @@ export function assess(solved: Solved): CheckResult {
   const on = (side: Side): Verdict => worstOf(links.filter((l) => l.side === side).map((l) => l.verdict))
   const left = redundancy(solved)
   const findings: Finding[] = [{ code: 'REDUNDANCY_STRAND', outcome: left.strand }, legGone(solved, left)]
-  findings.push(...dynamicFindings(solved))
+  findings.push(...dynamicFindings(solved), ...tierFindings(solved))
   if (answers['weighed.mass'] !== null && !solved.hanger.given.has('weighed.state')) findings.unshift({ code: 'WEIGHED_STATE_ASSUMED' })
   findings.unshift(...reserveFindings(solved), ...solved.hanger.asMass.map((path): Finding => ({ code: 'FORCE_FROM_MASS', path, force: answers[path] as number })))
   return {
@@ -87,7 +90,7 @@ function reserveFindings({ hanger: { answers } }: Solved): readonly Finding[] {
 function temperBeneath(solved: Solved, links: readonly LinkResult[]): readonly LinkResult[] {
   const guess = solved.hanger.assumed.find((a) => a.path === 'place.beneath')
   if (guess === undefined || links.every((l) => l.verdict !== 'fails')) return links
-  const mildest = linksOf({ ...solved, hanger: { ...solved.hanger, answers: { ...solved.hanger.answers, 'place.beneath': 'nothing' } } })
+  const mildest = linksOf(withAnswers(solved, { 'place.beneath': 'nothing' }))
   const failsAnyway = new Set(mildest.filter((l) => l.verdict === 'fails').map((l) => l.id))
   return links.map((link): LinkResult => (link.verdict !== 'fails' || failsAnyway.has(link.id)
     ? link

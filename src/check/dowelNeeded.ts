@@ -11,9 +11,11 @@ import type { CaseLoad, Solved } from './solved'
 function withDowel(solved: Solved, diameter: number): Solved {
   const answers = { ...solved.hanger.answers, 'stick.diameter': metres(diameter) }
   const own = hangerMass(answers)
+  const before = hangerMass(solved.hanger.answers)
   const loads = Object.fromEntries(CASES.map((code): [CaseCode, CaseLoad] => {
     const load = solved.loads[code]
-    const hanger = own[load.case.state].high
+    // Of several pots the cords of the lower ones stay as they are.
+    const hanger = load.hanger + own[load.case.state].high - before[load.case.state].high
     return [code, { ...load, hanger, weight: (load.potted + hanger) * STANDARD_GRAVITY * load.factor }]
   })) as Record<CaseCode, CaseLoad>
   return { ...solved, hanger: { ...solved.hanger, answers }, hangerMass: own, loads }

@@ -32,9 +32,9 @@ function fromWall(answers: Answers): number {
 }
 
 /** How far pot or leaves may come from the plumb line in a gust, m; null where it does not hang. */
-function swingReach({ hanger: { answers }, gust, geometry: { path, top } }: Solved): number | null {
+function swingReach({ hanger: { answers }, gust, tiers, geometry: { path, top, drop } }: Solved): number | null {
   if (gust === null || !path.ok || top === null) return null
-  const depth = top + path.top + answers['make.fringe']
+  const depth = tiers.length > 0 && drop !== null ? drop : top + path.top + answers['make.fringe']
   const reach = depth * Math.sin(Math.min(gust.swing, Math.PI / 2)) + Math.max(path.leave.r, answers['plant.width'] / 2)
   return Math.ceil(reach / ROUNDED_TO) * ROUNDED_TO
 }

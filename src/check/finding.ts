@@ -38,6 +38,9 @@ export type Finding =
   | { readonly code: 'STRANDS_SLIP_ALONG'; readonly legs: readonly number[]; readonly atCorners: boolean; readonly held: boolean }
   | { readonly code: 'VESSEL_ASSUMED'; readonly vessel: 'cover' | 'saucer' }
   | { readonly code: 'SEAT_LOCKED' }
+  | { readonly code: 'SEAT_LOWER_OUT' }
+  | { readonly code: 'LOWER_NOT_WEIGHED'; readonly pots: number; readonly watered: number }
+  | { readonly code: 'TIERS_HELD_BY_WRAPS'; readonly assumed: boolean }
   | { readonly code: 'SEAT_ON_FRICTION' }
   | { readonly code: 'SEAT_SLIDES' }
   | { readonly code: 'SEAT_TOPPLES' }

@@ -43,9 +43,10 @@ export interface Gathering {
 
 /**
  * What happens below the pot: the turn over its base edge, grip and splay at the gathering knot, and what to tie it
- * with. Apart from the check, as it solves the sling again for other numbers of wraps.
+ * with; of several pots one under another below the first. Apart from the check, as it solves the sling again for other numbers of wraps.
  */
-export function gathering(solved: Solved): Gathering {
+export function gathering(whole: Solved): Gathering {
+  const solved = whole.tiers[0]?.hung ?? whole
   const { answers } = solved.hanger
   const { length, height, bundle, makes } = knotCord(answers)
   const heaviest = CASES_AT_REST.reduce((most, code) => (solved.loads[code].weight > solved.loads[most].weight ? code : most))

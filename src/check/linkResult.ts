@@ -53,6 +53,8 @@ export interface Term {
 /** What one link does in one load case. */
 export interface LinkResult {
   readonly id: string
+  /** Which of several pots one under another it belongs to, from the top; 1 for the first, for all else, and where there is one. */
+  readonly tier: number
   readonly link: LinkCode
   readonly part: Part
   readonly side: Side
@@ -68,6 +70,9 @@ export interface LinkResult {
   readonly findings: readonly Finding[]
   readonly terms: readonly Term[]
 }
+
+/** Whether a tier is that of a pot under another. */
+export const isLower = (tier: number): boolean => tier > 1
 
 /** Symbols of factors in worked sums. */
 export const FACTOR_SYMBOL: Readonly<Record<FactorCode, string>> = {
@@ -130,6 +135,7 @@ export function assessLink(evidence: Evidence): LinkResult {
   }
   return {
     id: `${link}.${part}.${loadCase}`,
+    tier: 1,
     link, part, side: evidence.side, case: loadCase,
     demand, capacity, factors, allowable, utilisation, overallFactor,
     grade: capacity === null ? null : grade,

@@ -19,6 +19,7 @@ import { stickLink } from './links/stickLink'
 import { topCordLink } from './links/topCordLink'
 import { wrapHoopLink } from './links/wrapHoopLink'
 import type { Solved } from './solved'
+import { ofEachTier, seatOfEachTier } from './tiers/tierLinks'
 
 const isPanel = ({ geometry }: Solved): boolean => geometry.panel !== null
 
@@ -34,10 +35,10 @@ export const LOAD_PATH: Readonly<Record<LinkCode, (solved: Solved) => readonly L
   stick: stickLink,
   ringCord: ringCordLink,
   ring: ringLink,
-  leg: (solved) => (isPanel(solved) ? panelLegLink : legLink)(solved),
-  seat: (solved) => (isPanel(solved) ? panelSeatLink : seatLink)(solved),
-  gatheringTurn: (solved) => (isPanel(solved) ? panelTurnLink : gatheringTurnLink)(solved),
-  wrapHoop: wrapHoopLink,
-  gatheringGrip: gatheringGripLink,
+  leg: ofEachTier((solved) => (isPanel(solved) ? panelLegLink : legLink)(solved)),
+  seat: seatOfEachTier((solved) => (isPanel(solved) ? panelSeatLink : seatLink)(solved)),
+  gatheringTurn: ofEachTier((solved) => (isPanel(solved) ? panelTurnLink : gatheringTurnLink)(solved)),
+  wrapHoop: ofEachTier(wrapHoopLink),
+  gatheringGrip: ofEachTier(gatheringGripLink),
   load: loadLink,
 }

@@ -19,7 +19,11 @@ export interface Redundancy {
  * the cord's strength is not known or the sling was not solved.
  */
 export function redundancy(solved: Solved): Redundancy {
-  const { slings } = solved
+  const { slings, tiers } = solved
+  if (tiers.length > 0) {
+    const each = tiers.map(({ hung }) => redundancy(hung))
+    return { leg: worseOutcome(each.map(({ leg }) => leg)), strand: worseOutcome(each.map(({ strand }) => strand)) }
+  }
   if (solved.geometry.panel !== null) {
     const { front, back, strand } = panelRedundancy(solved)
     return { leg: worseOutcome([front, back]), strand }

@@ -1,7 +1,7 @@
 import type { Value } from '../catalogue/basis'
 import { MASS_BY_DIAMETER, THICKEST_DIAMETER } from '../catalogue/cords'
 import { BEND, FILLER_IN_KNOTS, FILLER_SHARE, LARKS_HEAD, PLAIN_STRAND, SHARP_EDGE, SPLICED_STRAND, TIED_STRAND, TURN_INTO_WRAPS } from '../catalogue/knots'
-import { hangsFrom } from '../hanger/arrangement'
+import { hangsFrom, hangsFromKnot } from '../hanger/arrangement'
 import type { Answers } from '../hanger/fields'
 import type { CordStrength } from './cordStrength'
 import { cordWeighing } from './cordWeighing'
@@ -59,7 +59,7 @@ export function legSections(answers: Answers, parted: number, { tied, size }: Pi
   const knotted = (part: Part, strands: number, efficiency: Value): Section => section(part, strands, tied ? PLAIN_STRAND : efficiency)
   // The strength of a thinner rope goes with how that one bends: a thicker one of its kind is no weaker over any bar.
   const cord = size ?? thickestCord(answers)
-  const top = hangsFrom(answers) === 'bunched'
+  const top = hangsFromKnot(answers) ? knotted('turn', all, TURN_INTO_WRAPS) : hangsFrom(answers) === 'bunched'
     ? knotted('bend', all, bendEfficiency(topBar(answers) / cord))
     : knotted('larksHead', all, larksHeadEfficiency(answers[hangsFrom(answers) === 'ring' ? 'ring.wire' : 'stick.diameter'] / cord))
   const run = knotted(RUN_PARTS[answers['make.build']], carrying, answers['make.build'] === 'plain' ? PLAIN_STRAND : FILLER_IN_KNOTS)

@@ -7,7 +7,7 @@ import { hangerMass } from '../load/hangerMass'
 import { BUMP_FACTOR, CASES, loadCases, SET_DOWN_FACTOR, wholeCases, type CaseCode, type LoadCase } from '../load/loadCases'
 import { pottedMass } from '../load/pottedMass'
 import { pullerOf } from '../load/reach'
-import type { State } from '../load/states'
+import { NO_MASS, type MassRange, type State } from '../load/states'
 import { metres, newtons, STANDARD_GRAVITY } from '../quantity/si'
 import { dropFactor } from '../statics/drop'
 import { heaveStiffness } from '../statics/heave'
@@ -15,7 +15,6 @@ import { solveSling } from '../statics/sling/solveSling'
 import type { TautPath } from '../statics/tautPath'
 import { cordStrengths, strandStiffness, type CordStrengths } from './cordStrength'
 import { blown, bumped, tugged } from './dynamics'
-import { hangerGeometry } from './geometry'
 import { inGust } from './inGust'
 import { panelStrands } from './panel/panelPlan'
 import { solvePanel } from './panel/panelShares'
@@ -24,6 +23,10 @@ import { carryingStrands } from './sections'
 import { slingInput, solveBattery, solveWithoutLeg, troubleOf, type BatteryInput } from './slingBattery'
 import type { CaseLoad, CaseSling, Solved } from './solved'
 import { entering } from './term'
+import { NOTHING_BELOW, type Below } from './tiers/below'
+import { centreOfAll } from './tiers/centreOfAll'
+import { drawnGeometry } from './tiers/drawnDown'
+import { solveTiers } from './tiers/solveTiers'
 
 /** Axial stiffness EA of a leg at its first load, N: its carrying strands side by side; of a panel that of one strand, of which its groups have several. */
 export function legStiffness(answers: Answers, cord: CordStrengths): number {
@@ -36,24 +39,30 @@ export function legStiffness(answers: Answers, cord: CordStrengths): number {
  * that goes at once jolts the others by at most T0 + 2 (T' - T0).
  */
 export function solve(hanger: Hanger): Solved {
+  return hanger.answers['make.arrangement'] === 'tiers' ? solveTiers(hanger, solveAbove) : solveAbove(hanger, hangerMass(hanger.answers), NOTHING_BELOW)
+}
+
+/** One pot in its legs, its hanger of a given mass, and what hangs from its gathering knot. */
+function solveAbove(hanger: Hanger, own: Readonly<Record<State, MassRange>>, below: Below): Solved {
   const { answers } = hanger
   const potted = pottedMass(answers)
-  const own = hangerMass(answers)
-  const geometry = hangerGeometry(answers)
+  const { geometry, knot } = drawnGeometry(answers, own, below)
   const cases = loadCases(answers)
   const path = geometry.path.ok ? geometry.path : null
   const cord = cordStrengths(hanger)
   const stiffness = legStiffness(answers, cord)
   const load = (loadCase: LoadCase, factor: number, factorSource: string): CaseLoad => {
-    const pottedNow = potted[loadCase.state].mass.high
-    const ownNow = own[loadCase.state].high
-    return { case: loadCase, factor, factorSource, factorTerms: [entering('caseFactor', 'phi', factor, '1', 'computed', factorSource)], potted: pottedNow, hanger: ownNow, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL, sideDown: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
+    const { state } = loadCase
+    const [pots, cords] = [loadCase.code === 'lowerOut' ? NO_MASS : below.potted[state], below.hanger[state]]
+    const pottedNow = potted[state].mass.high + pots.high
+    const ownNow = own[state].high + cords.high
+    return { case: loadCase, factor, factorSource, factorTerms: [entering('caseFactor', 'phi', factor, '1', 'computed', factorSource)], potted: pottedNow, hanger: ownNow, below: pots.high + cords.high, belowLeast: pots.low + cords.low, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL, sideDown: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
   }
   const rest = (code: CaseCode): CaseLoad => load(cases[code], 1, 'at rest')
   const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT.value, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)
-  const lightest = (state: State): number => (potted[state].mass.low + own[state].low) * STANDARD_GRAVITY
+  const lightest = (state: State): number => (potted[state].mass.low + own[state].low + below.potted[state].low + below.hanger[state].low) * STANDARD_GRAVITY
   const light = { dry: lightest('dry'), watered: lightest('watered') }
-  const gust = inGust(answers, light)
+  const gust = inGust(answers, light, below.answers)
   const loads: Record<CaseCode, CaseLoad> = {
     dry: rest('dry'),
     watered: rest('watered'),
@@ -70,15 +79,14 @@ export function solve(hanger: Hanger): Solved {
     legPartedSudden: rest('legPartedSudden'),
   }
   const plan = planOf(geometry)
-  const whole = wholeCases(answers)
-  if (plan === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, gust, slings: null, panel: null, pinnedMargin: null }
+  const whole = wholeCases(answers).filter((code) => code !== 'lowerOut' || below.answers.length > 0)
+  if (plan === null) return { hanger, potted, hangerMass: own, cord, geometry, loads, plan, wholeCases: whole, gust, slings: null, panel: null, pinnedMargin: null, drawnKnot: null, tiers: [] }
   const battery = (code: CaseCode): BatteryInput => ({
     plan,
     stiffness,
     bedded: stiffness * BEDDED_STIFFNESS.value,
     mass: loads[code].weight / STANDARD_GRAVITY,
-    centre: potted[loads[code].case.state].centre,
-    offset: answers['seat.offset'],
+    ...centreOfAll(potted[loads[code].case.state].centre, answers['seat.offset'], loads[code], knot),
     tolerance: answers['make.tolerance'],
   })
   return {
@@ -86,6 +94,8 @@ export function solve(hanger: Hanger): Solved {
     slings: solveCases(battery, whole, cases.strandParted.state),
     panel: geometry.panel === null ? null : solvePanel(battery('watered'), battery('legParted')),
     pinnedMargin: pinnedMargin(battery('dry'), battery('watered')),
+    drawnKnot: knot,
+    tiers: [],
   }
 }
 

@@ -9,6 +9,7 @@ import type { InGust } from './inGust'
 import type { PanelSolved } from './panel/panelShares'
 import type { Term } from './linkResult'
 import type { SlingPlan } from './slingPlan'
+import type { DrawnDown } from './tiers/drawnDown'
 
 /** How one case loads the hanger. */
 export interface CaseLoad {
@@ -18,9 +19,12 @@ export interface CaseLoad {
   readonly factorSource: string
   /** Lines by which it came about, the last of them the multiplier itself, by the symbol phi. */
   readonly factorTerms: readonly Term[]
-  /** Mass that hangs, with the high values, kg: potted plant and hanger. */
+  /** Mass that hangs, with the high values, kg: potted plant and hanger, those of lower pots among them. */
   readonly potted: number
   readonly hanger: number
+  /** What of it hangs below the pot, kg; and the least that surely does. */
+  readonly below: number
+  readonly belowLeast: number
   /** Force at the hook, N: (potted + hanger) x g x factor. */
   readonly weight: number
   /** Largest side pull that goes with it, N: at the end of a swing, from wind or from somebody who tugs; what it is of the weight at rest. */
@@ -53,6 +57,16 @@ export interface CaseSling {
   readonly trouble: 'none' | 'unstable' | 'lost support' | 'not converged'
 }
 
+/** One of several pots one under another, solved as a hanger of its own. */
+export interface Tier {
+  /** From the top, from 1. */
+  readonly tier: number
+  /** With what hangs from its gathering knot. */
+  readonly hung: Solved
+  /** With the pots below lifted out; the same for the lowest. */
+  readonly alone: Solved
+}
+
 /** Loads, geometry and slings of a hanger: the first stage of a check. */
 export interface Solved {
   readonly hanger: Hanger
@@ -75,4 +89,8 @@ export interface Solved {
   readonly panel: PanelSolved | null
   /** Whether the pinned sling stays upright with legs half as stiff and the centre of gravity 20 mm higher; null if not solved. */
   readonly pinnedMargin: boolean | null
+  /** The gathering knot where another pot hangs from it; null elsewhere. */
+  readonly drawnKnot: DrawnDown | null
+  /** Pots one under another, from the top; none where there is only one. Loads of the whole are then those of all of them. */
+  readonly tiers: readonly Tier[]
 }

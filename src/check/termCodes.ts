@@ -12,7 +12,7 @@ export const TERM_CODES = [
   'linearDensity', 'tenacity', 'diameter', 'breakByDiameter',
   'pullTests', 'meanPull', 'pullScatter', 'pullFactor', 'soakedOverDry', 'weighedPiece', 'weighedLength', 'scaleStep', 'lengthDoubt',
   'strandsPerLeg', 'strandsThatCarry', 'efficiency', 'reserveOf', 'durationSlope', 'loadTime', 'testTime',
-  'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'wraps', 'wrapTension', 'testMass', 'testVolume', 'waterDensity',
+  'frictionOnPot', 'frictionOnItself', 'turnAngle', 'knotPull', 'slipPull', 'turnIntoWraps', 'lowerPull', 'lowerRelief', 'wraps', 'wrapTension', 'testMass', 'testVolume', 'waterDensity',
   'wire', 'insideWidth', 'meanRadius', 'yieldStress', 'plasticMoment', 'lever', 'sidePull',
   'hookShare', 'rowShare', 'ringRise', 'ringBar', 'ringBending', 'ringSplitting', 'acrossStrength', 'acrossScatter', 'acrossLow',
   'stickDiameter', 'stickHollow', 'stickModulus', 'stickArea', 'stickInertia', 'stickSpan', 'stickStiffness', 'rupture', 'shearStrength', 'grainShare', 'lowShare', 'stickDivisor',

@@ -63,7 +63,8 @@ function gripUsed(solved: Solved, wraps: number): GripUsed | null {
 function withWraps(solved: Solved, wraps: number): Solved {
   const answers = { ...solved.hanger.answers, 'gathering.wraps': wraps, 'gathering.cordLength': null }
   const hanger = { ...solved.hanger, answers }
-  if (wraps === solved.hanger.answers['gathering.wraps']) return { ...solved, hanger }
+  // Drawn down by a pot below, its knot counts as long as it is now.
+  if (wraps === solved.hanger.answers['gathering.wraps'] || solved.drawnKnot !== null) return { ...solved, hanger }
   const geometry = hangerGeometry(answers)
   const plan = planOf(geometry)
   if (plan === null || solved.slings === null) return { ...solved, hanger, geometry, plan, slings: null }

@@ -5,6 +5,7 @@ import type { LinkResult } from '../check/linkResult'
 import type { Finding } from '../check/finding'
 import { swingPeriod } from '../check/swingPeriod'
 import type { Solved } from '../check/solved'
+import { pottedTogether } from '../check/tiers/pottedTogether'
 import type { HangerDocument } from '../hanger/document'
 import { unknownKeyNames } from '../hanger/parse'
 import { CASES, type CaseCode } from '../load/loadCases'
@@ -18,6 +19,8 @@ import { slingJson } from './slingJson'
 export const CHECK_FORMAT = 'strandwise-check'
 export const CHECK_VERSION = 1
 
+const massesOf = (potted: Solved['potted']): object => Object.fromEntries(STATES.map((state) => [state, potted[state].mass]))
+
 const PARTED: readonly CaseCode[] = ['strandParted', 'legParted', 'legPartedSudden']
 
 const findingJson = (finding: Finding): object => ({ ...finding, text: findingText(finding) })
@@ -26,6 +29,7 @@ function linkJson(link: LinkResult): object {
   return {
     id: link.id,
     link: link.link,
+    tier: link.tier,
     part: link.part,
     case: link.case,
     demand: link.demand,
@@ -68,6 +72,17 @@ function gatheringJson(solved: Solved): object {
   }
 }
 
+/** How a wall planter hangs and shares its weight; null of any other hanger, or where its strands cannot go so. */
+function panelJson({ geometry: { panel }, panel: solved }: Solved): object | null {
+  if (!panel?.ok || solved === null) return null
+  return {
+    onWall: panel.onWall,
+    edgeFromAxis: panel.edgeFromAxis,
+    touches: { radius: panel.path.leave.r, height: panel.path.leave.z },
+    shares: solved.shares,
+  }
+}
+
 /**
  * The answer to one hanger file by the contract "strandwise-check" version 1: every key always there,
  * null where not known, SI, unrounded.
@@ -88,7 +103,8 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
     verdict: check.verdict,
     verdicts: check.verdicts,
     governing: governing === null ? null : { id: governing.id, link: governing.link, case: governing.case, utilisation: governing.utilisation },
-    weights: Object.fromEntries(STATES.map((state) => [state, solved.potted[state].mass])),
+    weights: massesOf(pottedTogether(solved)),
+    tiers: solved.tiers.map(({ tier, alone }) => ({ tier, weights: massesOf(alone.potted), strand: alone.geometry.strand, drop: alone.geometry.drop })),
     geometry: {
       strand: solved.geometry.strand,
       ringHeight: path.ok ? path.top : null,
@@ -102,6 +118,7 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
       centreOfGravity: Object.fromEntries(STATES.map((state) => [state, solved.potted[state].centre])),
     },
     sling: Object.fromEntries(CASES.map((code) => [code, solved.slings === null || !concerns(code) ? null : slingJson(solved.slings[code].drawn)])),
+    panel: panelJson(solved),
     gathering: gatheringJson(solved),
     links: check.links.map(linkJson),
     remedies: answer.remedies.map((r) => ({ code: r.code, patch: r.patch, verdict: r.verdict, utilisation: r.utilisation })),

@@ -31,6 +31,7 @@ const sling = z.looseObject({
 const link = z.strictObject({
   id: z.string(),
   link: z.enum(LINKS),
+  tier: z.int().positive(),
   part: z.enum(PARTS),
   case: z.enum(CASES),
   demand: quantity.nullable(),
@@ -56,6 +57,7 @@ export const CHECK_ANSWER = z.strictObject({
   verdicts: z.strictObject({ hanger: verdict, place: verdict }),
   governing: z.strictObject({ id: z.string(), link: z.enum(LINKS), case: z.enum(CASES), utilisation: z.number().nullable() }).nullable(),
   weights: each(STATES, mass),
+  tiers: z.array(z.strictObject({ tier: z.int().positive(), weights: each(STATES, mass), strand: z.number(), drop: z.number().nullable() })),
   geometry: z.strictObject({
     strand: z.number(),
     ringHeight: z.number().nullable(),
@@ -69,6 +71,12 @@ export const CHECK_ANSWER = z.strictObject({
     centreOfGravity: each(STATES, z.number()),
   }),
   sling: each(CASES, sling.nullable()),
+  panel: z.strictObject({
+    onWall: z.boolean(),
+    edgeFromAxis: z.number(),
+    touches: z.strictObject({ radius: z.number(), height: z.number() }),
+    shares: z.array(z.strictObject({ longer: z.number(), front: z.number().nullable(), behind: z.number().nullable(), wallAtRim: z.number().nullable(), wallAtBase: z.number().nullable() })),
+  }).nullable(),
   gathering: z.strictObject({
     wraps: z.int().positive(),
     wrapsNeeded: z.int().positive().nullable(),

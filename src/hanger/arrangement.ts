@@ -22,3 +22,7 @@ export const hasStick = (answers: StickAnswers): boolean =>
  */
 export const liesLevel = (answers: TopAnswers & Pick<Answers, 'ring.lies'>): boolean =>
   answers['make.arrangement'] === 'legs' && answers['make.top'] === 'ring' && answers['ring.lies'] === 'level'
+
+/** Whether these are the answers of a lower pot alone, told as a hanger of one pot, on strands or cords that come out of the wraps above it. */
+export const hangsFromKnot = (answers: Pick<Answers, 'make.arrangement' | 'tiers.count' | 'tiers.how'>): boolean =>
+  answers['make.arrangement'] === 'tiers' && answers['tiers.count'] === 1 && answers['tiers.how'] !== 'ownCords'

@@ -1,5 +1,4 @@
 import { EXPOSURES } from '../catalogue/ageing'
-import type { Basis } from '../catalogue/basis'
 import { CORD_MAKES, FIBRES } from '../catalogue/cords'
 import { DAY, YEAR } from '../catalogue/duration'
 import { FILLING_KINDS } from '../catalogue/fillings'
@@ -14,33 +13,8 @@ import { SUBSTRATES } from '../catalogue/substrates'
 import { TIMBERS } from '../catalogue/timber'
 import { WINDS } from '../catalogue/wind'
 import { WOODS, type WoodCode } from '../catalogue/woods'
-import type { UnitSymbol } from '../quantity/units'
-import type { ChoiceField, DateField, Default, Field, FieldKind, FieldValue, OpenField, QuantityField, ScrewField, TextField } from './field'
-
-const LATER = { first: false, essential: false, tacit: false } as const
-const FIRST = { first: true, essential: false, tacit: false } as const
-const ESSENTIAL = { first: true, essential: true, tacit: false } as const
-const TACIT = { first: false, essential: false, tacit: true } as const
-type Importance = { readonly first: boolean; readonly essential: boolean; readonly tacit: boolean }
-
-const is = (value: number, unit: UnitSymbol | '', basis: Basis, source: string): Default => ({ from: () => value, unit, basis, source })
-const times = (factor: number, path: string, unit: UnitSymbol | '', source: string): Default =>
-  ({ from: (earlier) => factor * earlier(path), unit, basis: 'common practice', source })
-
-const quantity = <K extends FieldKind>(kind: K, min: number, max: number, standard: Default, importance: Importance): QuantityField<K> =>
-  ({ type: 'quantity', kind, min, max, default: standard, ...importance })
-const open = <K extends FieldKind>(kind: K, min: number, max: number, importance: Importance): OpenField<K> =>
-  ({ type: 'open', kind, min, max, ...importance })
-const choice = <const C extends string>(choices: readonly C[], standard: NoInfer<C>, source: string, importance: Importance): ChoiceField<C> =>
-  ({ type: 'choice', choices, default: { choice: standard, basis: 'common practice', source }, ...importance })
-
-const text = (max: number): TextField => ({ type: 'text', max, ...LATER })
-const day: DateField = { type: 'date', ...LATER }
-const screw: ScrewField = { type: 'screw', ...LATER }
-
-const mm = 0.001
-const litre = 0.001
-const SAFE = 'the safer answer until it is known'
+import type { Field, FieldValue } from './field'
+import { choice, day, ESSENTIAL, FIRST, is, LATER, litre, mm, open, quantity, SAFE, screw, TACIT, text, times } from './fieldMakers'
 
 /** Shapes of pots: round ones by their outline, square ones and troughs by their sides. */
 export const POT_SHAPES = ['taperedRound', 'cylinder', 'bowl', 'bellied', 'square', 'trough'] as const
@@ -200,6 +174,24 @@ export const FIELDS = {
   'bracket.metal': choice(METALS, 'unknown', SAFE, LATER),
   'bracket.thick': open('length', 1 * mm, 60 * mm, LATER),
   'bracket.high': open('length', 1 * mm, 100 * mm, LATER),
+  'tiers.count': quantity('count', 2, 3, is(2, '', 'common practice', 'two pots one under another'), FIRST),
+  'tiers.how': choice(['runOn', 'wrapped', 'ownCords'], 'wrapped', SAFE, FIRST),
+  'second.rim': quantity('length', 40 * mm, 1000 * mm, times(1, 'pot.rim', 'mm', 'the pot above it again'), FIRST),
+  'second.height': quantity('length', 30 * mm, 1000 * mm, times(1, 'pot.height', 'mm', 'the pot above it again'), LATER),
+  'second.base': quantity('length', 20 * mm, 1000 * mm, times(1, 'pot.base', 'mm', 'the pot above it again'), LATER),
+  'second.mass': open('mass', 0.02, 150, FIRST),
+  'second.state': choice(['dry', 'watered', 'flooded'], 'dry', SAFE, FIRST),
+  'second.strand': quantity('length', 50 * mm, 4, times(3, 'second.rim', 'mm', 'strands three times the pot’s width from knot to knot'), LATER),
+  'second.first': quantity('length', 10 * mm, 1, times(0.55, 'second.rim', 'mm', 'first knots about half the rim above the gathering knot'), LATER),
+  'second.strands': quantity('count', 1, 48, times(1, 'make.strands', '', 'every strand goes on'), LATER),
+  'third.rim': quantity('length', 40 * mm, 1000 * mm, times(1, 'second.rim', 'mm', 'the pot above it again'), FIRST),
+  'third.height': quantity('length', 30 * mm, 1000 * mm, times(1, 'second.height', 'mm', 'the pot above it again'), LATER),
+  'third.base': quantity('length', 20 * mm, 1000 * mm, times(1, 'second.base', 'mm', 'the pot above it again'), LATER),
+  'third.mass': open('mass', 0.02, 150, FIRST),
+  'third.state': choice(['dry', 'watered', 'flooded'], 'dry', SAFE, FIRST),
+  'third.strand': quantity('length', 50 * mm, 4, times(3, 'third.rim', 'mm', 'strands three times the pot’s width from knot to knot'), LATER),
+  'third.first': quantity('length', 10 * mm, 1, times(0.55, 'third.rim', 'mm', 'first knots about half the rim above the gathering knot'), LATER),
+  'third.strands': quantity('count', 1, 48, times(1, 'second.strands', '', 'every strand goes on'), LATER),
   'row.count': quantity('count', 2, 8, is(3, '', 'common practice', 'three in a row'), FIRST),
   'row.spacing': quantity('length', 50 * mm, 2, times(2, 'pot.rim', 'mm', 'twice the pot’s width from one to the next'), LATER),
   'row.others': open('mass', 0.1, 150, LATER),

@@ -14,6 +14,9 @@ const inTimber: Rule = (a) => a['place.support'] !== 'overBeam' && a['place.subs
 const onStick: Rule = hasStick
 const onBracket: Rule = (a) => a['place.support'] === 'bracket' || a['place.support'] === 'swingArm'
 const inRow: Rule = (a) => a['make.arrangement'] === 'row'
+const inTiers: Rule = (a) => a['make.arrangement'] === 'tiers'
+/** Three of them. */
+const hasThird: Rule = (a) => inTiers(a) && a['tiers.count'] > 2
 const asPanel: Rule = (a) => a['make.arrangement'] === 'panel'
 const onLegs: Rule = (a) => !asPanel(a)
 const hasHook: Rule = (a) => a['place.support'] === 'ceilingHook' || a['place.support'] === 'wallHook'
@@ -136,6 +139,24 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'bracket.metal': unratedBracket,
   'bracket.thick': unratedBracket,
   'bracket.high': unratedBracket,
+  'tiers.count': inTiers,
+  'tiers.how': inTiers,
+  'second.rim': inTiers,
+  'second.height': inTiers,
+  'second.base': (a) => inTiers(a) && a['pot.shape'] !== 'cylinder',
+  'second.mass': inTiers,
+  'second.state': (a) => inTiers(a) && a['second.mass'] !== null,
+  'second.strand': inTiers,
+  'second.first': inTiers,
+  'second.strands': inTiers,
+  'third.rim': hasThird,
+  'third.height': hasThird,
+  'third.base': (a) => hasThird(a) && a['pot.shape'] !== 'cylinder',
+  'third.mass': hasThird,
+  'third.state': (a) => hasThird(a) && a['third.mass'] !== null,
+  'third.strand': hasThird,
+  'third.first': hasThird,
+  'third.strands': hasThird,
   'row.count': inRow,
   'row.spacing': inRow,
   'row.others': inRow,

@@ -19,6 +19,7 @@ type CaseAnswers = Pick<Answers, 'make.arrangement' | 'place.exposure' | 'place.
 const FURTHER: Readonly<Partial<Record<CaseCode, (answers: CaseAnswers) => boolean>>> = {
   gust: (a) => a['place.exposure'] === 'outdoors',
   tug: (a) => pullerOf(a) !== null,
+  lowerOut: (a) => a['make.arrangement'] === 'tiers',
   neighbourDown: (a) => a['make.arrangement'] === 'row',
 }
 /**

@@ -13,6 +13,7 @@ import { assessLink, factor, reserve, type LinkResult, type Term } from '../link
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
 import { byTestHang, liftFindings, pottedPull, testHangFaults, testHangMass } from '../testHang'
+import { pulledBelow } from '../tiers/pulledBelow'
 import { allowableReserve, reserveTerms, strengthReserve } from '../timeFactors'
 import { worse } from '../verdict'
 
@@ -23,7 +24,7 @@ const ALWAYS = [...CASES_AT_REST, 'bump', 'setDown'] as const satisfies readonly
  * the wraps, and so on strands that run on up the legs, which draws none of them up through the wraps.
  */
 const casesOf = ({ hanger: { answers }, wholeCases }: Solved): readonly CaseCode[] =>
-  [...ALWAYS, ...wholeCases.filter((code) => code === 'gust' || (code === 'tug' && pullerOf(answers) === 'cat'))]
+  [...ALWAYS, ...wholeCases.filter((code) => code === 'gust' || code === 'lowerOut' || (code === 'tug' && pullerOf(answers) === 'cat'))]
 
 /**
  * The grip of the gathering knot's wraps on the strands that want to slip up and out. With a good
@@ -77,6 +78,8 @@ function untested(solved: Solved): Finding {
 interface Model {
   /** Pull that reaches the wraps, N; null where the sling was not solved. */
   readonly slip: number | null
+  /** That it is, in symbols; where a pot hangs below, more or less than the pull of the legs. */
+  readonly formula: string
   readonly grip: number
   readonly terms: readonly Term[]
 }
@@ -87,21 +90,27 @@ function model(solved: Solved, code: CaseCode): Model {
   const path = solved.geometry.path
   const pull = solved.slings?.[code].sum ?? null
   // The pot holds some of the pull back by friction, the turn over other cords into the wraps some more; low friction is safe here.
-  const turn = path.ok ? path.turn : radians(0)
-  const slip = pull === null ? null : afterTurn(afterTurn(newtons(pull), fibre.onPot.value, turn), fibre.onItself.value, radians(Math.PI / 2))
+  // Where the knot is drawn down the strands turn less over the base edge and into the wraps.
+  const intoWraps = radians(solved.drawnKnot?.angleBelow ?? Math.PI / 2)
+  const turn = path.ok ? radians(path.turn - (Math.PI / 2 - intoWraps)) : radians(0)
+  const legs = pull === null ? null : afterTurn(afterTurn(newtons(pull), fibre.onPot.value, turn), fibre.onItself.value, intoWraps)
+  const lower = pulledBelow(solved, code)
   const makes = knotCord(answers).makes ?? Infinity
   const wraps = Math.min(answers['gathering.wraps'], makes)
   const grip = wrapGrip(fibre.onItself.value, wraps, newtons(WRAP_TENSION.value))
   return {
-    slip,
+    slip: legs === null ? null : lower.slipWith(legs),
+    formula: lower.formula,
     grip,
     terms: [
       fromCatalogue('frictionOnItself', 'mu', fibre.onItself),
-      ...(pull === null || slip === null ? [] : [
+      ...(pull === null || legs === null ? [] : [
         entering('knotPull', 'N_T', pull, 'N', 'computed', 'sum of the legs’ tensions as drawn'),
         fromCatalogue('frictionOnPot', 'mu_pot', fibre.onPot),
         entering('turnAngle', 'alpha', turn, 'rad', 'computed', 'turn over rim and base edge'),
-        worked('slipPull', 'F_s', slip, 'N', 'N_T * exp(-mu_pot * alpha - mu * pi / 2)', 'capstan equation (Euler and Eytelwein), over the pot and a quarter turn over cord'),
+        ...(solved.drawnKnot === null ? [] : [entering('turnIntoWraps', 'gamma', intoWraps, 'rad', 'computed', 'turn of the strands into the wraps that are drawn down')]),
+        worked('slipPull', 'F_s', legs, 'N', `N_T * exp(-mu_pot * alpha - mu * ${solved.drawnKnot === null ? 'pi / 2' : 'gamma'})`, 'capstan equation (Euler and Eytelwein), over the pot and into the wraps'),
+        ...lower.terms,
       ]),
       entering('wraps', 'n_w', wraps, '1', 'your own', makes < answers['gathering.wraps'] ? 'wraps that the wrapping cord makes' : 'wraps of the gathering knot'),
       fromCatalogue('wrapTension', 't_w', WRAP_TENSION),
@@ -112,7 +121,7 @@ function model(solved: Solved, code: CaseCode): Model {
 const GRIP_FORMULA = '2 * pi * mu * n_w * t_w'
 
 function byModel(solved: Solved, code: CaseCode, findings: readonly Finding[]): LinkResult {
-  const { slip, grip, terms } = model(solved, code)
+  const { slip, formula, grip, terms } = model(solved, code)
   const reserveOf = strengthReserve(solved.hanger.answers, solved.loads[code].case)
   return assessLink({
     link: 'gatheringGrip', part: 'gripModel', side: 'hanger', case: code,
@@ -122,7 +131,7 @@ function byModel(solved: Solved, code: CaseCode, findings: readonly Finding[]): 
     grade: 'model', overallFactor: null, atLeast: 'holds', findings,
     terms: [
       ...terms,
-      ...(slip === null ? [] : [worked('demand', 'E', slip, 'N', 'F_s', 'pull that reaches the wraps')]),
+      ...(slip === null ? [] : [worked('demand', 'E', slip, 'N', formula, 'pull that reaches the wraps')]),
       worked('capacity', 'R', grip, 'N', GRIP_FORMULA, 'normal force 2 pi n t of wraps round a bundle times friction'),
       ...reserveTerms(reserveOf),
     ],
@@ -135,7 +144,7 @@ function byModel(solved: Solved, code: CaseCode, findings: readonly Finding[]): 
  */
 function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]): LinkResult {
   const { state } = solved.loads.drop.case
-  const { slip, grip, terms } = model(solved, state)
+  const { slip, formula, grip, terms } = model(solved, state)
   const load = solved.loads[state]
   const relaxed = grip * WRAP_RELAXATION.value
   const byGrip = slip === null ? null : (load.weight * relaxed) / slip
@@ -160,7 +169,7 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
       ...(held === null ? [] : [
         testDecides
           ? entering('weightHeld', 'F_held', held, 'N', 'your own', 'weight of the test hang')
-          : worked('weightHeld', 'F_held', held, 'N', `W * ${GRIP_FORMULA} * k_relax / F_s`, 'weight the wraps can hold for a moment'),
+          : worked('weightHeld', 'F_held', held, 'N', `W * ${GRIP_FORMULA} * k_relax / ${formula === 'F_s' ? formula : `(${formula})`}`, 'weight the wraps can hold for a moment'),
       ]),
       fromCatalogue('dropHeight', 'h', DROP_HEIGHT),
       ...(distance === null ? [] : [worked('demand', 'E', distance, 'm', 'W * h / (F_held - W)', 'energy of the fall against the work of friction')]),

@@ -95,7 +95,7 @@ export function demandTerms(solved: Solved, code: CaseCode): readonly Term[] {
   const sling = solved.slings?.[code]
   const { plan, geometry: { path } } = solved
   const terms: Term[] = [
-    entering('pottedMass', 'm_pot', load.potted, 'kg', solved.potted[load.case.state].weighed ? 'your own' : 'computed', 'potted plant in this state, high value'),
+    entering('pottedMass', 'm_pot', load.potted, 'kg', solved.potted[load.case.state].weighed && load.below === 0 ? 'your own' : 'computed', load.below === 0 ? 'potted plant in this state, high value' : 'potted plant in this state and those that hang below, high values'),
     entering('hangerMass', 'm_h', load.hanger, 'kg', 'computed', 'the hanger’s own cords and ring, high value'),
     entering('gravity', 'g', STANDARD_GRAVITY, 'm/s2', 'published', 'standard acceleration of free fall (3rd CGPM, 1901)'),
     ...load.factorTerms,

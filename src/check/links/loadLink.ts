@@ -3,6 +3,7 @@ import { isRelevant } from '../../hanger/relevance'
 import type { Finding } from '../finding'
 import { assessLink, type LinkResult } from '../linkResult'
 import type { Solved } from '../solved'
+import { pottedTogether } from '../tiers/pottedTogether'
 
 /** What must be answered before anything certain can be said, and when it does not matter after all. */
 function needed(solved: Solved): readonly FieldPath[] {
@@ -31,7 +32,7 @@ export function loadLink(solved: Solved): readonly LinkResult[] {
   if (answers['pot.have'] === 'no') findings.push({ code: 'NO_POT_YET' })
   if (answers['make.have'] === 'no') findings.push({ code: 'NO_HANGER_YET' })
   for (const path of needed(solved)) findings.push({ code: 'ANSWER_NEEDED', path, assumed: assumed.find((a) => a.path === path)?.text ?? '' })
-  if (answers['pot.have'] === 'yes' && Object.values(solved.potted).some((state) => state.tooLight)) findings.push({ code: 'WEIGHED_TOO_LIGHT' })
+  if (answers['pot.have'] === 'yes' && Object.values(pottedTogether(solved)).some((state) => state.tooLight)) findings.push({ code: 'WEIGHED_TOO_LIGHT' })
   if (solved.gust?.throws === true) findings.push({ code: 'WIND_THROWS', speed: solved.gust.speed, force: solved.gust.force })
   if (findings.length === 0) return []
   return [assessLink({
