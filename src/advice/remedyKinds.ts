@@ -3,6 +3,7 @@ import { USUAL_DOWELS } from '../catalogue/sticks'
 import { WINDS } from '../catalogue/wind'
 import type { CheckResult } from '../check/checkHanger'
 import type { LinkCode } from '../check/linkResult'
+import { PANEL_REMEDIES } from './panelRemedies'
 import { hasStick } from '../hanger/arrangement'
 import type { Patch } from '../hanger/document'
 import { formatSi } from '../quantity/formatSi'
@@ -10,7 +11,7 @@ import { STANDARD_GRAVITY } from '../quantity/si'
 
 export const REMEDY_CODES = [
   'drillHole', 'higherRating', 'moreWraps', 'testHang', 'pullInPlace', 'closedEye', 'thickerHook', 'shorterHook', 'deeperScrew', 'useJoist', 'steelRing', 'thickerRing', 'replaceSooner',
-  'lighterMix', 'lighterPot', 'smallerPot', 'netCradle', 'otherPlace', 'thickerCord', 'padEdge', 'wholeStrands', 'moreStrands', 'plainLegs', 'moreLegs', 'longerHanger', 'smallestCord',
+  'lighterMix', 'lighterPot', 'smallerPot', 'netCradle', 'otherPlace', 'thickerCord', 'padEdge', 'wholeStrands', 'moreStrands', 'plainLegs', 'moreLegs', 'panelStrands', 'panelCords', 'widerPanel', 'longerHanger', 'smallestCord',
   'longerTopCord', 'moreTopStrands', 'thickerStick', 'ratedConnector', 'outOfReach', 'outOfWind',
 ] as const
 export type RemedyCode = (typeof REMEDY_CODES)[number]
@@ -154,6 +155,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   { code: 'wholeStrands', helps: ['leg'], plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => (answers['make.joined'] === 'no' ? [] : [{ 'make.joined': 'no' }]) },
   { code: 'plainLegs', helps: CORD, plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => (answers['make.build'] === 'plain' ? [] : [{ 'make.build': 'plain' }]) },
   { code: 'moreLegs', helps: [...CORD, 'seat'], plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => [1, 2, 4].map((more) => ({ 'make.legs': String(Math.min(12, answers['make.legs'] + more)) })) },
+  ...PANEL_REMEDIES,
   {
     code: 'longerHanger', helps: [...CORD, 'gatheringGrip'], plannedOnly: true, cost: 4,
     patches: ({ solved: { hanger: { answers } } }) => {

@@ -32,6 +32,9 @@ export const REMEDY_TEXTS: Readonly<Record<RemedyCode, string>> = {
   moreStrands: 'Use more strands in each leg',
   plainLegs: 'Leave the legs plain instead of knotted',
   moreLegs: 'Use more legs',
+  panelStrands: 'Lead more strands round the pot, with the cords for them',
+  panelCords: 'Put more cords on the stick',
+  widerPanel: 'Make the panel wider',
   longerHanger: 'Make the hanger longer, so that the legs hang steeper',
   smallestCord: 'Start from this cord, the thinnest of the catalogue that holds',
 }

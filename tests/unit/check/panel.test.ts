@@ -4,6 +4,7 @@ import { checkOf, documentOf, hangerOf } from '../hanger/hangerOf'
 import { PANEL } from '../hanger/panelPatch'
 import { improvements } from './improvements'
 import { codesOf, linkIn } from './linkOf'
+import { randomPlanter } from './randomPlanter'
 
 const planter = (patch: Patch): CheckResult => checkOf({ ...PANEL, ...patch })
 const partIn = (check: CheckResult, part: string, code = 'watered') => {
@@ -166,5 +167,24 @@ describe('what cannot hang so is refused with what to change', () => {
     expect(linkIn(planter({ 'pot.shape': 'square' }), 'leg', 'watered').verdict).toBe('not enough known')
     expect(codes(planter({ 'pot.shape': 'square' }))).toContain('PANEL_CORNERS')
     expect(codes(planter({ 'pot.shape': 'bowl', 'pot.height': '110 mm', 'panel.width': '260 mm' }))).toContain('PANEL_CURVED')
+  })
+})
+
+describe('random planters', () => {
+  const checks = Array.from({ length: 24 }, (_, i) => ({ patch: randomPlanter(i + 1), check: checkOf(randomPlanter(i + 1)) }))
+
+  test('have results that are numbers or not known, each with an id of its own; few have no rest', () => {
+    let restless = 0
+    for (const { check } of checks) {
+      expect(new Set(check.links.map((l) => l.id)).size).toBe(check.links.length)
+      for (const link of check.links) expect(link.utilisation === null || link.utilisation >= 0).toBe(true)
+      if (check.solved.slings !== null && check.solved.slings.watered.trouble !== 'none') restless++
+    }
+    expect(restless).toBeLessThanOrEqual(1)
+  })
+
+  test('a heavier one never looks better', () => {
+    const worse = checks.flatMap(({ patch, check }) => improvements(check, checkOf({ ...patch, 'weighed.mass': `${Number.parseFloat(patch['weighed.mass'] ?? '') * 1.3} kg` }), (l) => l.link !== 'load'))
+    expect(worse).toEqual([])
   })
 })
