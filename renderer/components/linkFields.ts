@@ -1,4 +1,4 @@
-import type { FieldPath, LinkCode } from '#core'
+import { partOf, type FieldPath, type LinkCode, type PartKey } from '#core'
 
 const CORD: readonly FieldPath[] = ['cord.fibre', 'cord.make', 'cord.diameter', 'cord.linearDensity', 'cord.weighedMass', 'cord.weighedLength', 'cord.rated']
 
@@ -38,4 +38,21 @@ export const RARE_FIELDS: Readonly<Partial<Record<LinkCode, readonly FieldPath[]
     'pot.wall', 'pot.fillGap', 'mix.bulkDensity', 'mix.capacity', 'mix.porosity', 'layer.depth', 'layer.kind', 'topping.depth', 'topping.kind',
     'saucer.width', 'saucer.depth', 'saucer.mass', 'reservoir.volume', 'cover.inside', 'cover.height', 'cover.mass', 'plant.kind', 'plant.growth',
   ],
+}
+
+/** What is told of a lower pot by itself, beside its parts; of the first that there are others, with all their weights beside what hangs. */
+export function tierFields(part: PartKey): readonly FieldPath[] {
+  const { link, tier } = partOf(part)
+  if (tier > 1) return tierAnswers(tier === 2 ? 'second' : 'third', link)
+  if (link === 'gatheringGrip') return ['tiers.how']
+  return link === 'load' ? ['tiers.count', 'tiers.how', 'second.mass', 'second.state', 'third.mass', 'third.state'] : []
+}
+
+function tierAnswers(pot: 'second' | 'third', link: LinkCode): readonly FieldPath[] {
+  switch (link) {
+    case 'seat': return [`${pot}.first`, `${pot}.rim`, `${pot}.height`, `${pot}.base`]
+    case 'leg': return ['tiers.how', `${pot}.strand`, `${pot}.strands`, `${pot}.mass`, `${pot}.state`]
+    case 'gatheringTurn': case 'wrapHoop': return [`${pot}.strands`]
+    default: return []
+  }
 }

@@ -1,8 +1,8 @@
-import { governingOf, LINKS, type CheckResult, type LinkCode, type LinkResult, type Side } from '#core'
+import { governingOf, partKey, parts, type CheckResult, type LinkResult, type PartKey, type Side } from '#core'
 
 /** One part of the load path on the ladder: its worst result. */
 export interface Rung {
-  readonly link: LinkCode
+  readonly link: PartKey
   readonly worst: LinkResult
   /** Share up to which it holds; null where nothing is known to compare with. */
   readonly holdsTo: number | null
@@ -17,11 +17,13 @@ export interface RungGroup {
 
 /** Parts from the building down, in the two groups a maker answers for apart. */
 export function rungGroups(check: CheckResult): readonly RungGroup[] {
-  const rungs = LINKS.flatMap((link): readonly Rung[] => {
-    const worst = governingOf(check.links.filter((result) => result.link === link))
+  const deciding = check.governing === null ? null : partKey(check.governing.link, check.governing.tier)
+  const rungs = parts(check).flatMap(({ link, tier, results }): readonly Rung[] => {
+    const worst = governingOf(results)
+    const key = partKey(link, tier)
     if (worst === null) return []
     const holdsTo = worst.terms.find((term) => term.code === 'holdsLimit')?.value ?? null
-    return [{ link, worst, holdsTo, decides: check.governing?.link === link }]
+    return [{ link: key, worst, holdsTo, decides: deciding === key }]
   })
   return (['place', 'hanger'] as const).map((side) => ({ side, rungs: rungs.filter((rung) => rung.worst.side === side) })).filter((group) => group.rungs.length > 0)
 }

@@ -1,6 +1,6 @@
 import { defineStore } from 'pinia'
 import { computed, shallowRef, watch } from 'vue'
-import type { CaseCode, LinkCode } from '#core'
+import { partKey, type CaseCode, type PartKey } from '#core'
 import { useDocument } from './document'
 import { useResult } from './result'
 
@@ -11,22 +11,27 @@ const FURTHER: readonly CaseCode[] = ['gust', 'tug', 'lowerOut', 'neighbourDown'
 export const useView = defineStore('view', () => {
   const source = useDocument()
   const result = useResult()
-  const chosen = shallowRef<LinkCode | null>(null)
+  const chosen = shallowRef<PartKey | null>(null)
   const situation = shallowRef<CaseCode>('watered')
   watch(() => source.opened, () => { chosen.value = null })
 
+  const deciding = computed(() => {
+    const governing = result.check?.governing ?? null
+    return governing === null ? null : partKey(governing.link, governing.tier)
+  })
+
   /** Counts choices, so that the card can be brought into sight at each. */
   const choices = shallowRef(0)
-  function select(link: LinkCode): void {
+  function select(link: PartKey): void {
     chosen.value = link
     choices.value += 1
   }
   /** Stays with a part that is looked at already, whatever decides from now on. */
-  const keep = (link: LinkCode): void => { chosen.value = link }
+  const keep = (link: PartKey): void => { chosen.value = link }
   const show = (code: CaseCode): void => { situation.value = code }
 
   return {
-    selected: computed<LinkCode | null>(() => chosen.value ?? result.check?.governing?.link ?? null),
+    selected: computed<PartKey | null>(() => chosen.value ?? deciding.value),
     choices: computed(() => choices.value),
     /** One that no longer concerns the hanger gives way to the usual one. */
     situation: computed<CaseCode>(() => (FURTHER.includes(situation.value) && result.check?.solved.wholeCases.includes(situation.value) === false ? 'watered' : situation.value)),

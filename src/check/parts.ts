@@ -1,5 +1,5 @@
 import type { CheckResult } from './checkHanger'
-import { LINKS, type LinkCode, type LinkResult } from './linkResult'
+import { isLower, LINKS, type LinkCode, type LinkResult } from './linkResult'
 
 /** One part of the load path, with its results in every case. */
 export interface CheckedPart {
@@ -15,4 +15,19 @@ export function parts({ links }: Pick<CheckResult, 'links'>): readonly CheckedPa
   const found = tiers.flatMap((tier) => LINKS.map((link): CheckedPart => ({ link, tier, results: links.filter((l) => l.link === link && l.tier === tier) })))
   const told = found.filter(({ results }) => results.length > 0)
   return [...told.filter(({ link }) => link !== 'load'), ...told.filter(({ link }) => link === 'load')]
+}
+
+/** Name of a part in the drawing and on the ladder: its link, of a lower pot with the number of its pot. */
+export type PartKey = LinkCode | `${LinkCode}@${2 | 3}`
+
+/** @example partKey('leg', 2) // 'leg@2' */
+export const partKey = (link: LinkCode, tier: number): PartKey => (isLower(tier) ? `${link}@${tier === 2 ? 2 : 3}` : link)
+
+/**
+ * The link and the pot that a part's key names.
+ * @example partOf('leg@2') // { link: 'leg', tier: 2 }
+ */
+export function partOf(key: PartKey): { readonly link: LinkCode; readonly tier: number } {
+  const [link, tier] = key.split('@')
+  return { link: link as LinkCode, tier: Number(tier ?? 1) }
 }

@@ -21,6 +21,7 @@ import type { Dimension, Drawing, Shape } from './shape'
 import { shiftedDimension, shiftedShape } from './shifted'
 import { hookPlaces, stickHeads, stickShapes, topCordShapes } from './stick'
 import { swingShapes } from './swing'
+import { hasFringe, lowerAnchors, lowerDimensions, lowerScenes, lowerShapes } from './tiers'
 import { tapeCaption, tapeDimensions, tapeShapes } from './tape'
 
 /**
@@ -35,6 +36,7 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
   const building = buildingShapes(scene)
   const hung = hangerShapes(scene)
   const others = neighbours(scene.answers, code)
+  const lower = lowerScenes(scene)
   const shapes = [
     ...aside(scene, [
       ...building,
@@ -43,13 +45,15 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
     ]),
     ...(scene.hasStick ? [] : neighbourShapes(others, building)),
     ...neighbourShapes(others, hung),
+    ...lowerShapes(lower),
     ...hung,
     ...swingShapes(scene),
     ...legLabels(scene),
     ...tapeShapes(scene),
   ]
-  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...panelMeasures(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt))]
-  return { ...framed(scene, shapes, dimensions, gatheredHalf(scene) + scene.gathering[0]), anchors: anchorsOf(scene), legs: legEnds(scene) }
+  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...lowerDimensions(lower), ...panelMeasures(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt))]
+  const frame = framed(scene, shapes, dimensions, gatheredHalf(scene) + scene.gathering[0])
+  return { ...frame, corner: lower.length > 0 ? null : frame.corner, anchors: { ...anchorsOf(scene), ...lowerAnchors(lower) }, legs: legEnds(scene) }
 }
 
 const aside = ({ stickAt, hasStick }: Scene, shapes: readonly Shape[]): readonly Shape[] => (hasStick && stickAt !== 0 ? shapes.map((shape) => shiftedShape(shape, stickAt)) : shapes)
@@ -68,7 +72,7 @@ function hangerShapes(scene: Scene): readonly Shape[] {
     ...plantShapes(scene),
     ...potShapes(scene),
     ...cradleShapes(scene, true),
-    ...fringeShapes(scene),
+    ...(hasFringe(scene) ? fringeShapes(scene) : []),
     ...underBase(scene),
     ...gatheringShapes(scene),
     ...cradleShapes(scene, false),

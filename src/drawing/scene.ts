@@ -59,12 +59,14 @@ export function sceneOf(check: CheckResult, code: CaseCode): Scene | null {
   const bowl = carried + connectorLength(answers)
   const ceiling = bowl + answers['hook.projection']
   const common = commonOf(check, code)
-  const gathering = common.view.front(pose.place([0, 0, 0]))
-  const fringeEnd = gathering[1] - check.solved.geometry.knot - answers['make.fringe']
+  const { drawnKnot, geometry: { knot, drop }, tiers } = check.solved
+  const gathering = common.view.front(pose.place([0, 0, code === 'lowerOut' || drawnKnot === null ? 0 : 0 - drawnKnot.drawn]))
+  const fringeEnd = gathering[1] - knot - answers['make.fringe']
+  const lowest = tiers.length > 0 && drop !== null ? carried - drop : fringeEnd
   return {
     ...common, pose, gathering, bowl, carried, ceiling, fringeEnd,
     carrying: answers['make.build'] === 'plain' ? answers['make.strands'] : Math.max(1, Math.floor(answers['make.strands'] / 2)),
-    unit: (ceiling - fringeEnd) / 40,
+    unit: (ceiling - lowest) / 40,
   }
 }
 

@@ -1,4 +1,4 @@
-import type { LinkCode } from '../check/linkResult'
+import type { PartKey } from '../check/parts'
 import type { FieldPath } from '../hanger/fields'
 
 /** A point of a view, m: x to the right; y upwards from the front, away from the viewer from above. */
@@ -10,8 +10,8 @@ export type Ink = 'cord' | 'wire' | 'pot' | 'mix' | 'water' | 'plant' | 'buildin
 export type Texture = 'open' | 'paper' | 'timber' | 'masonry' | 'board' | 'unknown' | 'mix' | 'water'
 
 interface Common {
-  /** The link of the load path it belongs to; null for what only explains. */
-  readonly link: LinkCode | null
+  /** The part of the load path it belongs to; null for what only explains. */
+  readonly link: PartKey | null
   readonly ink: Ink
   /** Some of the answers it is drawn from were assumed: pencil instead of ink. */
   readonly pencil: boolean
@@ -56,8 +56,8 @@ export interface Bounds {
 export interface Drawing {
   readonly shapes: readonly Shape[]
   readonly dimensions: readonly Dimension[]
-  /** Where a leader line from the ladder meets the drawing. */
-  readonly anchors: Readonly<Partial<Record<LinkCode, Point>>>
+  /** Where each part is, to be pointed at. */
+  readonly anchors: Readonly<Partial<Record<PartKey, Point>>>
   /** Where the names of parts of the drawing stand, centred. */
   readonly captions: Readonly<Partial<Record<CaptionCode, Point>>>
   readonly bounds: Bounds

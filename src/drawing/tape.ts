@@ -21,7 +21,7 @@ function tapeOf(stand: Stand): Tape {
   const ringEnd = pose.hangingPoint[2]
   const top = ringEnd + ringLength(stand)
   const gathering = ringEnd - strand
-  const leftmost = Math.min(0, ...neighbours(answers, 'dry'))
+  const leftmost = Math.min(0, ...neighbours(answers, 'dry'), ...check.solved.tiers.map(({ alone }) => (answers['pot.rim'] - alone.hanger.answers['pot.rim']) / 2))
   return {
     x: Math.min(answers['pot.rim'] / -2, stand.hasStick ? stand.stickAt - answers['stick.length'] / 2 : 0, ...potAside(stand), leftmost + Math.min(...potAside(stand))) - 2.4 * unit,
     top, ringEnd, gathering,

@@ -4,6 +4,7 @@ import glazed from './demos/glazed-pot-by-the-reading-chair.strandwise?raw'
 import herbs from './demos/herbs-in-a-row.strandwise?raw'
 import ivy from './demos/ivy-on-a-bracket-in-a-stairwell.strandwise?raw'
 import order from './demos/order-for-a-rented-flat.strandwise?raw'
+import tiers from './demos/two-tiers-at-the-landing-window.strandwise?raw'
 import spider from './demos/spider-plant-on-the-study-wall.strandwise?raw'
 
 /** Demo hangers of invented scenarios, as the text of hanger files; read by the same reader as any file. */
@@ -15,4 +16,5 @@ export const DEMOS: readonly { readonly file: string; readonly title: string; re
   { file: 'ivy-on-a-bracket-in-a-stairwell.strandwise', title: 'Ivy on a bracket in a stairwell: as a customer told it', text: ivy },
   { file: 'herbs-in-a-row.strandwise', title: 'Herbs in a row over the kitchen counter: they hold', text: herbs },
   { file: 'spider-plant-on-the-study-wall.strandwise', title: 'Spider plant on the study wall: it just holds', text: spider },
+  { file: 'two-tiers-at-the-landing-window.strandwise', title: 'Two tiers at the landing window: they just hold', text: tiers },
 ]
