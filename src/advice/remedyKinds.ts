@@ -3,7 +3,7 @@ import { USUAL_DOWELS } from '../catalogue/sticks'
 import { WINDS } from '../catalogue/wind'
 import type { CheckResult } from '../check/checkHanger'
 import type { LinkCode } from '../check/linkResult'
-import { PANEL_REMEDIES } from './panelRemedies'
+import { morePanelCords, morePanelStrands, widerPanel } from './panelRemedies'
 import { hasStick } from '../hanger/arrangement'
 import type { Patch } from '../hanger/document'
 import { formatSi } from '../quantity/formatSi'
@@ -155,7 +155,9 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   { code: 'wholeStrands', helps: ['leg'], plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => (answers['make.joined'] === 'no' ? [] : [{ 'make.joined': 'no' }]) },
   { code: 'plainLegs', helps: CORD, plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => (answers['make.build'] === 'plain' ? [] : [{ 'make.build': 'plain' }]) },
   { code: 'moreLegs', helps: [...CORD, 'seat'], plannedOnly: true, cost: 4, patches: ({ solved: { hanger: { answers } } }) => [1, 2, 4].map((more) => ({ 'make.legs': String(Math.min(12, answers['make.legs'] + more)) })) },
-  ...PANEL_REMEDIES,
+  { code: 'panelStrands', helps: ['leg', 'gatheringTurn'], plannedOnly: true, cost: 4, patches: morePanelStrands },
+  { code: 'panelCords', helps: ['leg'], plannedOnly: true, cost: 4, patches: morePanelCords },
+  { code: 'widerPanel', helps: ['leg'], plannedOnly: true, cost: 4, patches: widerPanel },
   {
     code: 'longerHanger', helps: [...CORD, 'gatheringGrip'], plannedOnly: true, cost: 4,
     patches: ({ solved: { hanger: { answers } } }) => {

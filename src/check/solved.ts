@@ -6,7 +6,6 @@ import type { SlingResult } from '../statics/sling/result'
 import type { CordStrengths } from './cordStrength'
 import type { HangerGeometry } from './geometry'
 import type { InGust } from './inGust'
-import type { PanelSolved } from './panel/panelShares'
 import type { Term } from './linkResult'
 import type { SlingPlan } from './slingPlan'
 import type { DrawnDown } from './tiers/drawnDown'
@@ -65,6 +64,26 @@ export interface Tier {
   readonly hung: Solved
   /** With the pots below lifted out; the same for the lowest. */
   readonly alone: Solved
+}
+
+/** Who bears what in one way a wall planter may be tied. */
+export interface PanelShare {
+  /** By how much the strands in front are longer than drawn, m; negative: shorter. */
+  readonly longer: number
+  /** Shares of the weight that the strands in front and those behind bear; null where there is no rest. */
+  readonly front: number | null
+  readonly behind: number | null
+  /** Push of the wall on the pot's widest level and on its base edge, over the weight. */
+  readonly wallAtRim: number | null
+  readonly wallAtBase: number | null
+}
+
+/** What a panel's strands share, and what is left where one group of them is gone. */
+export interface PanelSolved {
+  /** Just watered: as drawn, and with the strands in front longer and shorter by the tolerance. */
+  readonly shares: readonly PanelShare[]
+  /** Without the strands of one corner, and without one half of those behind. */
+  readonly without: Readonly<Record<'front' | 'back', CaseSling>>
 }
 
 /** Loads, geometry and slings of a hanger: the first stage of a check. */

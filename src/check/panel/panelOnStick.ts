@@ -2,18 +2,23 @@ import type { CaseCode } from '../../load/loadCases'
 import { legAngle } from '../slingPlan'
 import { tensionsOf } from '../slingBattery'
 import type { Solved } from '../solved'
-import type { StickLoading } from '../stickLoads'
+
+/** One way in which it loads the stick: places from its middle, m, and shares of the weight; all of them are this hanger's own. */
+interface PanelLoading {
+  readonly own: number
+  readonly loads: readonly { readonly at: number; readonly share: number }[]
+}
 
 /**
  * How a panel's strands load its stick, each group straight above its place at the panel's edge: as drawn, all of it on
  * the corners, all of it on those behind, and every group in turn as much as in any solve, the others sharing the rest
  * as drawn. Alone under the middle where its strands cannot hang so.
  */
-export function panelOnStick({ plan, slings, loads }: Pick<Solved, 'plan' | 'slings' | 'loads'>, code: CaseCode): readonly StickLoading[] {
+export function panelOnStick({ plan, slings, loads }: Pick<Solved, 'plan' | 'slings' | 'loads'>, code: CaseCode): readonly PanelLoading[] {
   const sling = slings?.[code] ?? null
   if (plan === null || sling === null || sling.each === null) return [{ own: 1, loads: [{ at: 0, share: 1 }] }]
   const lift = (of: readonly number[]): readonly number[] => plan.legs.map((leg, i) => (of[i] ?? 0) * Math.cos(legAngle(leg)))
-  const loading = (shares: readonly number[]): StickLoading => {
+  const loading = (shares: readonly number[]): PanelLoading => {
     const all = shares.reduce((a, b) => a + b, 0)
     return { own: shares.length, loads: plan.legs.map(({ upper }, i) => ({ at: upper[0], share: (shares[i] ?? 0) / all })) }
   }

@@ -3,27 +3,7 @@ import { solveSling } from '../../statics/sling/solveSling'
 import type { SlingResult } from '../../statics/sling/result'
 import { slingInput, solveWithoutLeg, tensionsOf, troubleOf, type BatteryInput } from '../slingBattery'
 import { legAngle, type SlingPlan } from '../slingPlan'
-import type { CaseSling } from '../solved'
-
-/** Who bears what in one way a wall planter may be tied. */
-export interface PanelShare {
-  /** By how much the strands in front are longer than drawn, m; negative: shorter. */
-  readonly longer: number
-  /** Shares of the weight that the strands in front and those behind bear; null where there is no rest. */
-  readonly front: number | null
-  readonly behind: number | null
-  /** Push of the wall on the pot's widest level and on its base edge, over the weight. */
-  readonly wallAtRim: number | null
-  readonly wallAtBase: number | null
-}
-
-/** What a panel's strands share, and what is left where one group of them is gone. */
-export interface PanelSolved {
-  /** Just watered: as drawn, and with the strands in front longer and shorter by the tolerance. */
-  readonly shares: readonly PanelShare[]
-  /** Without the strands of one corner, and without one half of those behind. */
-  readonly without: Readonly<Record<'front' | 'back', CaseSling>>
-}
+import type { CaseSling, PanelShare, PanelSolved } from '../solved'
 
 /** Solves a wall planter just watered as it may be tied, and after an accident with each kind of strands gone. */
 export function solvePanel(watered: BatteryInput, parted: BatteryInput): PanelSolved {

@@ -1,5 +1,4 @@
-import type { Solved } from '../solved'
-import type { PanelShare } from './panelShares'
+import type { PanelShare, Solved } from '../solved'
 
 /** One way of tying a wall planter, with the push of the wall in all; shares of the weight. */
 export type PanelRow = PanelShare & { readonly wall: number | null }
