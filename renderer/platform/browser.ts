@@ -1,7 +1,9 @@
 import type { FileToken, NamedFile, OpenOutcome, SaveOutcome } from '../../electron/contract'
 import { BYTES_LIMIT, EXTENSION, fileName } from './browser/fileKind'
+import { droppedHandle } from './browser/droppedHandle'
 import { failureOf, fileFailure } from './browser/fileProblem'
 import { menuCommandOf } from './browser/menuCommandOf'
+import { onlyFile } from './browser/onlyFile'
 import { canPickTarget, pickFile, pickTarget } from './browser/pick'
 import { printPage } from './browser/printPage'
 import { readHanger } from './browser/readHanger'
@@ -90,6 +92,13 @@ export function browserPlatform(): Platform {
       const kept = recentTexts(storageOf).find((recent) => recent.token === token)
       if (!kept) return fileFailure('NOT_FOUND', 'the browser keeps it no more')
       return { ok: true, hanger: { ...know(token, { name: kept.name, handle: null, text: kept.text }), text: kept.text } }
+    },
+    openDropped: async (dropped) => {
+      const file = onlyFile(dropped)
+      const handle = droppedHandle(dropped)
+      const outcome = await readHanger(file)
+      if (!outcome.ok) return outcome
+      return { ok: true, hanger: { ...know(newToken(), { name: file.name, handle: await handle, text: outcome.text }), text: outcome.text } }
     },
     recent: async () => recentTexts(storageOf).map(({ token, name }) => ({ token, name, place: null })),
     saveHanger: async (token, text, { overwrite }) => {

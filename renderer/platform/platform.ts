@@ -1,7 +1,10 @@
 import type {
-  ExportExtension, ExportOutcome, FileToken, ImportTextOutcome, LoadShelfOutcome, MenuCommand, OpenOutcome, RecentHanger, SaveAsOutcome, SaveOptions,
+  ExportExtension, ExportOutcome, FileFailure, FileToken, ImportTextOutcome, LoadShelfOutcome, MenuCommand, OpenOutcome, RecentHanger, SaveAsOutcome, SaveOptions,
   SaveOutcome, SetAsideOutcome, Unsubscribe,
 } from '../../electron/contract'
+
+/** The text of a file that was dropped; `token` is null where the file cannot be written again, for nobody knows where it lies. */
+export type DropOutcome = { readonly ok: true, readonly hanger: { readonly token: FileToken | null, readonly name: string, readonly text: string } } | FileFailure
 
 /**
  * What the page needs of whatever it runs in. There are two: the desktop shell and a plain browser;
@@ -14,6 +17,8 @@ export interface Platform {
   openHanger(): Promise<OpenOutcome>
   /** Reads a file of `recent()` again. */
   openRecent(token: FileToken): Promise<OpenOutcome>
+  /** Reads the one file that was dropped; to be called while the drop is handled, for what was dropped is gone after. */
+  openDropped(dropped: DataTransfer): Promise<DropOutcome>
   /** Files used before, the latest first. */
   recent(): Promise<readonly RecentHanger[]>
   /** Writes a file that was opened or saved before. */

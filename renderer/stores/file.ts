@@ -1,10 +1,11 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowRef, watch, type InjectionKey } from 'vue'
-import { EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, recoveredText, unknownKeyNames, writeDocument, type HangerDocument } from '#core'
+import { dropProblemText, droppedText, EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, recoveredText, unknownKeyNames, writeDocument, type HangerDocument } from '#core'
 import type { FileProblem, FileToken, NamedFile, OpenOutcome, RecentHanger } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
 import { useDocument } from './document'
 import { draftText, readDraft } from './drafts'
+import { dropProblem } from './dropProblem'
 import { useQuestions } from './questions'
 
 /** Provided to the app by whoever starts it. */
@@ -19,6 +20,12 @@ export interface FileMessage {
   readonly text: string
 }
 
+/** A file as the hanger knows it; without a token it can be saved only by choosing where. */
+interface CurrentFile {
+  readonly token: FileToken | null
+  readonly name: string
+}
+
 /**
  * The file the hanger is kept in: which one, whether it lags behind, and the ways to open and save.
  * Nothing that was not saved is put aside without asking. A save either happened or says why.
@@ -26,7 +33,7 @@ export interface FileMessage {
 export function createFile(platform: Platform) {
   const source = useDocument()
   const questions = useQuestions()
-  const current = shallowRef<NamedFile | null>(null)
+  const current = shallowRef<CurrentFile | null>(null)
   const saved = shallowRef<HangerDocument>(source.document)
   const message = shallowRef<FileMessage | null>(null)
   const recent = shallowRef<readonly RecentHanger[]>([])
@@ -39,7 +46,7 @@ export function createFile(platform: Platform) {
 
   async function refreshRecent(): Promise<void> { recent.value = await platform.recent() }
 
-  function put(document: HangerDocument, file: NamedFile | null): void {
+  function put(document: HangerDocument, file: CurrentFile | null): void {
     source.load(document)
     saved.value = document
     current.value = file
@@ -54,10 +61,12 @@ export function createFile(platform: Platform) {
     return answer === 'save' ? save() : answer === 'discard'
   }
 
-  function putText(text: string, file: NamedFile | null): void {
+  /** Whether the text was that of a hanger; if not, it is said why. */
+  function putText(text: string, file: CurrentFile | null): boolean {
     const parsed = parseDocument(text)
     if (parsed.ok) put(parsed.document, file)
     else complain(parsed.problems.map(problemText).join(' '))
+    return parsed.ok
   }
 
   /** Takes what was opened, once it is known that the present hanger may go. */
@@ -71,6 +80,19 @@ export function createFile(platform: Platform) {
   async function open(): Promise<void> { if (await mayLeave()) await take(await platform.openHanger()) }
   async function openRecent(token: FileToken): Promise<void> { if (await mayLeave()) await take(await platform.openRecent(token)) }
   async function openDemo(text: string): Promise<void> { if (await mayLeave()) putText(text, null) }
+  /** Opens the one hanger file that was dropped on the window. */
+  async function openDropped(dropped: DataTransfer): Promise<void> {
+    const problem = dropProblem(dropped)
+    if (problem !== null) return complain(dropProblemText(problem))
+    // Read before anything is asked: what was dropped is gone afterwards.
+    const outcome = await platform.openDropped(dropped)
+    if (!outcome.ok) return complainOf('open', outcome.problem)
+    await recovered
+    if (!await mayLeave()) return
+    const { token, name, text } = outcome.hanger
+    if (putText(text, { token, name }) && token === null && message.value === null) say(droppedText(name))
+    await refreshRecent()
+  }
   async function openFromOutside(outcome: OpenOutcome): Promise<void> {
     await recovered
     if (!outcome.ok || await mayLeave()) await take(outcome)
@@ -93,9 +115,12 @@ export function createFile(platform: Platform) {
     else keeping = setTimeout(() => void platform.keepDraft(draftText({ file: current.value?.name ?? null, document: source.document })), DRAFT_PAUSE)
   }
 
+  /** A dropped file keeps its name, so that it can be put where it came from. */
+  const nameToSaveAs = (): string => (current.value?.token === null ? current.value.name.replace(/\.(strandwise|json)$/i, '') : suggestedName())
+
   async function saveAs(): Promise<boolean> {
     const { document } = source
-    const outcome = await platform.saveHangerAs(suggestedName(), writeDocument(document))
+    const outcome = await platform.saveHangerAs(nameToSaveAs(), writeDocument(document))
     if (!outcome.ok) {
       complainOf('save', outcome.problem)
       return false
@@ -128,7 +153,10 @@ export function createFile(platform: Platform) {
   let turn: Promise<unknown> = Promise.resolve()
   /** Two saves at once would each find the file changed by the other. */
   function save(): Promise<boolean> {
-    const mine = turn.then(() => (current.value === null ? saveAs() : saveTo(current.value, false)))
+    const mine = turn.then(() => {
+      const { token, name } = current.value ?? { token: null, name: '' }
+      return token === null ? saveAs() : saveTo({ token, name }, false)
+    })
     turn = mine.catch(() => false)
     return mine
   }
@@ -149,7 +177,7 @@ export function createFile(platform: Platform) {
   return {
     name: computed(() => current.value?.name ?? null),
     isDirty, message: computed(() => message.value), recent: computed(() => recent.value),
-    startNew, open, openRecent, openDemo, save, saveAs, savePdf,
+    startNew, open, openRecent, openDemo, openDropped, save, saveAs, savePdf,
     /** What was said has been read. */
     hush: () => { message.value = null },
     onMenu: platform.onMenu.bind(platform),

@@ -45,6 +45,23 @@ describe('a browser with pickers', () => {
     expect(file.content).toBe('again')
   })
 
+  test('writes a dropped file again where the browser lets it, else as a download', async () => {
+    const file = fakeFile('fern.strandwise', 'mine')
+    const drop = async (items: unknown[]) => {
+      const outcome = await platform.openDropped({ files: [new File(['mine'], 'fern.strandwise')], items } as unknown as DataTransfer)
+      return outcome.ok ? outcome.hanger : null
+    }
+    const withHandle = await drop([{ kind: 'string' }, { kind: 'file', getAsFileSystemHandle: async () => ({ ...file.handle, kind: 'file' }) }])
+    expect(withHandle).toMatchObject({ name: 'fern.strandwise', text: 'mine' })
+    expect(await platform.saveHanger(withHandle?.token ?? '', 'new', KEEP)).toEqual({ ok: true })
+    expect(file.content).toBe('new')
+    const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => undefined)
+    const without = await drop([{ kind: 'file', getAsFileSystemHandle: async () => { throw new DOMException('no', 'NotAllowedError') } }])
+    expect(await platform.saveHanger(without?.token ?? '', 'newer', KEEP)).toEqual({ ok: true })
+    expect(click).toHaveBeenCalledOnce()
+    expect(file.content).toBe('new')
+  })
+
   test('says what stopped it', async () => {
     const file = fakeFile('fern.strandwise', null)
     stubPickers(file)

@@ -23,6 +23,13 @@ test('questions go to the bridge as they are', async () => {
   expect(bridge.setUnsaved).toHaveBeenCalledWith(true)
 })
 
+test('a dropped file is read in the page, and nobody is told where it lies', async () => {
+  const { platform } = bridged()
+  const dropped = (text: string) => ({ files: [new File([text], 'fern.strandwise')] }) as unknown as DataTransfer
+  expect(await platform.openDropped(dropped('{}'))).toEqual({ ok: true, hanger: { token: null, name: 'fern.strandwise', text: '{}' } })
+  expect(await platform.openDropped(dropped('x'.repeat(1_048_577)))).toMatchObject({ ok: false, problem: { code: 'TOO_LARGE' } })
+})
+
 test('files that wait are asked for only once somebody listens', () => {
   const { bridge, platform } = bridged()
   const listener = vi.fn()

@@ -9,6 +9,7 @@ import { draftText, readDraft } from '../../../../renderer/stores/drafts'
 import { createFile } from '../../../../renderer/stores/file'
 import { useQuestions } from '../../../../renderer/stores/questions'
 import { demoDocument } from '../hangers'
+import { QUIET_PLATFORM } from './quietPlatform'
 
 const fern = demoDocument('fern-over-the-sideboard')
 const failure = (code: FileProblemCode) => ({ ok: false as const, problem: { code, detail: 'E_DETAIL' } })
@@ -28,6 +29,7 @@ function shell() {
   }
   const stop = (): void => undefined
   const platform: Platform = {
+    ...QUIET_PLATFORM,
     openHanger: async () => state.opens,
     openRecent: async () => state.opens,
     recent: async () => [],
@@ -45,10 +47,6 @@ function shell() {
     },
     savePdf: async () => ({ ok: true, name: 'fern.pdf' }),
     exportText: async () => ({ ok: true, name: null }),
-    loadShelf: async () => ({ ok: true, text: null }),
-    saveShelf: async () => ({ ok: true }),
-    setAsideShelf: async () => ({ ok: true, name: null }),
-    importShelfText: async () => ({ ok: true, imported: null }),
     keepDraft: async (draft) => { state.drafts.push(draft) },
     takeDraft: async () => state.leftBehind,
     setUnsaved: (unsaved) => { state.unsaved.push(unsaved) },
