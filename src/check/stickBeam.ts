@@ -27,9 +27,9 @@ export interface StickBeam {
   readonly thrust: number
   /** Height of the hook above the stick, m; 0 on two hooks. */
   readonly height: number
-  /** Largest sag times E I, for each newton, m3. */
-  readonly sag: number
-  /** The loading that bends it most, with the beam solved for one newton of the weight. */
+  /** Every way in which it may be loaded, solved for one newton of the weight. */
+  readonly beams: readonly Beam[]
+  /** The loading that bends it most, with its beam. */
   readonly worst: { readonly loading: StickLoading; readonly beam: Beam }
 }
 
@@ -46,6 +46,17 @@ export interface NoStickBeam {
  * reaches so far out that it tips (STICK_TIPS, ROW_TIPS where that is once one of a row is taken down), or beyond its ends (ROW_BEYOND_STICK).
  */
 export function stickBeam(solved: Solved, code: CaseCode): StickBeam | NoStickBeam {
+  const known = found.get(solved) ?? new Map<CaseCode, StickBeam | NoStickBeam>()
+  found.set(solved, known)
+  const beam = known.get(code) ?? reckoned(solved, code)
+  known.set(code, beam)
+  return beam
+}
+
+/** Hooks, connectors and fixings all ask for the same stick: it is reckoned once for each solved hanger. */
+const found = new WeakMap<Solved, Map<CaseCode, StickBeam | NoStickBeam>>()
+
+function reckoned(solved: Solved, code: CaseCode): StickBeam | NoStickBeam {
   const { answers, given } = solved.hanger
   const [length, span] = [answers['stick.length'], answers['stick.span']]
   const onCord = answers['stick.held'] === 'topCord'
@@ -60,7 +71,7 @@ export function stickBeam(solved: Solved, code: CaseCode): StickBeam | NoStickBe
   for (const { loads } of loadings) {
     const onStick = loads.map(({ at, share }) => ({ at: metres(Math.min(length, Math.max(0, length / 2 + at))), force: newtons(share) }))
     const beam = solveBeam({ length, supports, loads: onStick, heldDown: false })
-    if (!beam.ok) return { ok: false, finding: { code: code === 'neighbourDown' ? 'ROW_TIPS' : 'STICK_TIPS' }, fails: given.has('stick.span') && (given.has('stick.bunch') || given.has('row.spacing')) }
+    if (!beam.ok) return { ok: false, finding: { code: code === 'neighbourDown' ? 'ROW_TIPS' : 'STICK_TIPS' }, fails: given.has('stick.span') && (given.has('stick.bunch') || given.has('row.spacing') || given.has('panel.width')) }
     beams.push(beam)
   }
   const worst = (of: (beam: Beam) => number): number => Math.max(...beams.map(of))
@@ -71,16 +82,18 @@ export function stickBeam(solved: Solved, code: CaseCode): StickBeam | NoStickBe
   const height = onCord && cord.ok ? cord.height : 0
   const most = beams.reduce((best, beam, i) => (bent(beam) > bent(beams[best] ?? beam) ? i : best), 0)
   return {
-    ok: true, offset, height, carried,
+    ok: true, offset, height, carried, beams,
     moment: worst(bent),
     shear: worst((beam) => Math.abs(beam.shear.force)),
     support: worst((beam) => Math.max(...beam.reactions)),
     ownSupport: Math.max(...loadings.map((loading) => largerPart(loading, span))),
     thrust: height > 0 ? (carried * (span + 2 * offset)) / (4 * height) : 0,
-    sag: worst((beam) => Math.abs(largestSag(beam, 1).sag)),
     worst: { loading: loadings[most] as StickLoading, beam: beams[most] as Beam },
   }
 }
+
+/** Largest sag of a stick times E I, for each newton of the weight, m3. */
+export const stickSag = ({ beams }: StickBeam): number => Math.max(...beams.map((beam) => Math.abs(largestSag(beam, 1).sag)))
 
 /** The larger part of this hanger's own weight on one of two supports, by lever. */
 function largerPart({ own, loads }: StickLoading, span: number): number {

@@ -4,7 +4,7 @@ import type { CaseCode } from '../../load/loadCases'
 import type { FieldPath } from '../../hanger/fields'
 import { assessLink, reserve, type LinkResult } from '../linkResult'
 import type { Finding } from '../finding'
-import { stickBeam, type StickBeam } from '../stickBeam'
+import { stickBeam, stickSag, type StickBeam } from '../stickBeam'
 import { dowelNeeded } from '../dowelNeeded'
 import { stickSection } from '../stickSection'
 import { stickWood } from '../stickWood'
@@ -88,7 +88,7 @@ function notes(solved: Solved, beam: StickBeam): readonly Finding[] {
   if (wood === 'bamboo') findings.push({ code: 'BAMBOO_SPLITS' })
   if (wood === 'bamboo' && answers['stick.hollow'] === null) findings.push({ code: 'BAMBOO_HOLLOW_UNKNOWN' })
   if (wood !== 'natural' && wood !== 'bamboo' && answers['stick.state'] === 'dry' && answers['place.exposure'] === 'outdoors') findings.push({ code: 'STICK_WET_OUTDOORS' })
-  const sag = (beam.sag * solved.loads.watered.weight) / (stickWood(answers).stiffness.value * CREEP.high * stickSection(answers).inertia)
+  const sag = (stickSag(beam) * solved.loads.watered.weight) / (stickWood(answers).stiffness.value * CREEP.high * stickSection(answers).inertia)
   if (sag > SAG_TOLD.value * answers['stick.span']) findings.push({ code: 'STICK_SAGS', sag, lasting: sag * CREEP.high })
   findings.push(...rowFindings(solved))
   return findings
