@@ -1,6 +1,8 @@
 import { addContacts } from './contact'
+import { addCross, giveWay, settleKnot } from './knotShift'
 import { addOuter, type Point } from './point'
 import type { Pose } from './pose'
+import { addPush } from './push'
 import type { Scene } from './scene'
 
 const J = new Float64Array(6)
@@ -13,10 +15,12 @@ const J = new Float64Array(6)
  * V = sum T^2 / (2 k) + W p_z, gradient = sum T J + W e_z,
  * Hessian = sum (k - T/l) J J' + (T/l) [I, -[b]x]' [I, -[b]x] + T rot((n b' + b n')/2 - (n.b) I),
  * where rot() stands in the rows and columns of the rotation. (Textbook statics; the last term is how
- * b itself turns.) A slack leg adds nothing. Contacts with the wall are added after the legs.
+ * b itself turns.) A slack leg adds nothing. Contacts with the wall are added after the legs, and a push.
+ * Where the strands slide to a knot that gives way, it is moved to where it settles: the energy is the least
+ * over its places (knotShift.ts).
  */
 export function evaluate(scene: Scene, point: Point): void {
-  const { legs, A, arm, L0, k, ell, weight } = scene
+  const { legs, A, arm, L0, k, ell, weight, knot } = scene
   const { p, R } = point.pose
   const g = point.gradient.fill(0)
   const H = point.hessian.fill(0)
@@ -24,6 +28,10 @@ export function evaluate(scene: Scene, point: Point): void {
   const r0 = R[0]!, r1 = R[1]!, r2 = R[2]!, r3 = R[3]!, r4 = R[4]!, r5 = R[5]!, r6 = R[6]!, r7 = R[7]!, r8 = R[8]!
   let energy = weight * pz
   g[2] = weight
+  if (knot !== null) {
+    settleKnot(scene, knot, point.pose)
+    knot.cross.fill(0)
+  }
   for (let i = 0; i < legs; i++) {
     const ax = arm[3 * i]!, ay = arm[3 * i + 1]!, az = arm[3 * i + 2]!
     const bx = r0 * ax + r1 * ay + r2 * az
@@ -33,7 +41,7 @@ export function evaluate(scene: Scene, point: Point): void {
     const dy = py + by - A[3 * i + 1]!
     const dz = pz + bz - A[3 * i + 2]!
     const l = Math.sqrt(dx * dx + dy * dy + dz * dz)
-    const stretch = l - L0[i]!
+    const stretch = l - L0[i]! + (knot === null ? 0 : knot.longer[i]!)
     if (stretch <= 0) continue
     const T = k[i]! * stretch
     energy += 0.5 * T * stretch
@@ -46,6 +54,7 @@ export function evaluate(scene: Scene, point: Point): void {
     J[3] = cy * nz - cz * ny
     J[4] = cz * nx - cx * nz
     J[5] = cx * ny - cy * nx
+    if (knot !== null) addCross(knot, i, J, k[i]!)
     const t = T / l
     addOuter(H, J, k[i]! - t)
     for (let a = 0; a < 6; a++) g[a]! += T * J[a]!
@@ -68,20 +77,26 @@ export function evaluate(scene: Scene, point: Point): void {
     H[23]! += 0.5 * q * (nx * cz + nz * cx) - t * cx * cz
     H[29]! += 0.5 * q * (ny * cz + nz * cy) - t * cy * cz
   }
+  if (knot !== null) giveWay(knot, H)
   point.energy = energy
+  if (scene.push !== null) addPush(scene.push, ell, point)
   if (scene.wall !== null) addContacts(scene.wall, ell, point)
   for (let a = 1; a < 6; a++) for (let b = 0; b < a; b++) H[6 * a + b] = H[6 * b + a]!
 }
 
 /** Tensions of the legs at a pose, N. */
-export function tensionsAt({ legs, A, arm, L0, k }: Scene, { p, R }: Pose): number[] {
+export function tensionsAt(scene: Scene, pose: Pose): number[] {
+  const { legs, A, arm, L0, k, knot } = scene
+  const { p, R } = pose
+  if (knot !== null) settleKnot(scene, knot, pose)
   const T: number[] = []
   for (let i = 0; i < legs; i++) {
     const x = arm[3 * i]!, y = arm[3 * i + 1]!, z = arm[3 * i + 2]!
     const dx = p[0]! + R[0]! * x + R[1]! * y + R[2]! * z - A[3 * i]!
     const dy = p[1]! + R[3]! * x + R[4]! * y + R[5]! * z - A[3 * i + 1]!
     const dz = p[2]! + R[6]! * x + R[7]! * y + R[8]! * z - A[3 * i + 2]!
-    T.push(k[i]! * Math.max(0, Math.sqrt(dx * dx + dy * dy + dz * dz) - L0[i]!))
+    const length = Math.sqrt(dx * dx + dy * dy + dz * dz) + (knot === null ? 0 : knot.longer[i]!)
+    T.push(k[i]! * Math.max(0, length - L0[i]!))
   }
   return T
 }

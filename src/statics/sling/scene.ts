@@ -1,3 +1,5 @@
+import type { KnotShift } from './knotShift'
+import type { Push } from './push'
 import type { Contact, SlingInput } from './result'
 
 /** A contact while solving: the centre of its circle as seen from the centre of gravity, pot frame, and its radius. */
@@ -34,6 +36,10 @@ export interface Scene {
   readonly size: number
   /** The wall whose contacts count now; null while the pot is taken to hang free. */
   wall: SceneWall | null
+  /** The knot that gives way under a pot on which the strands slide; null where they are fixed to it. */
+  knot: KnotShift | null
+  /** A force besides the weight; null without. */
+  push: Push | null
 }
 
 /** Lays out a valid input for the solver, without its wall. */
@@ -57,7 +63,7 @@ export function sceneOf(input: SlingInput): Scene {
     pull += EA[i]!
     length += L0[i]!
   }
-  return { legs, A: tops, arm, L0, k, weight: input.mass * input.gravity, ell: input.ell, stiffness, pull, size: length / legs, wall: null }
+  return { legs, A: tops, arm, L0, k, weight: input.mass * input.gravity, ell: input.ell, stiffness, pull, size: length / legs, wall: null, knot: null, push: null }
 }
 
 /** Lays out the wall of a valid input, with its normal made a unit vector; null without wall or contacts. */

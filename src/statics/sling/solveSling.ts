@@ -31,8 +31,11 @@ const start = newPose()
 export function solveSling(input: SlingInput): SlingResult {
   const error = slingError(input)
   if (error !== null) return { status: 'ERROR', error }
-  const scene = sceneOf(input)
-  const wall = sceneWallOf(input)
+  return solveScene(sceneOf(input), sceneWallOf(input))
+}
+
+/** The same of a scene that is laid out already. */
+export function solveScene(scene: Scene, wall: SceneWall | null): SlingResult {
   hangUpright(scene, start)
   const down = letDown(scene, wall, start, here)
   const effort = { residualRel: residual(scene, here), iterations: down.iterations }
