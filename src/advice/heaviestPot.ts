@@ -1,6 +1,7 @@
 import type { CheckResult } from '../check/checkHanger'
 import { isWorse } from '../check/verdict'
 import { editField, type HangerDocument, type Patch } from '../hanger/document'
+import type { FieldPath } from '../hanger/fields'
 import { resolveDocument } from '../hanger/resolve'
 import { pottedMass } from '../load/pottedMass'
 import { formatSi } from '../quantity/formatSi'
@@ -80,12 +81,13 @@ export function heaviestPot(document: HangerDocument): HeaviestPot | null {
   return { watered: low, patch: patch(low), check: best }
 }
 
-/** A limit may be told only of a hanger whose legs and strands were said. */
+/** A limit may be told only of a hanger whose legs and strands were said, or of a panel those in front and behind. */
 function isBuildKnown(document: HangerDocument): boolean {
   const resolved = resolveDocument(document)
   if (!resolved.ok) return false
-  const { given } = resolved.hanger
-  return given.has('make.legs') && given.has('make.strands')
+  const { given, answers } = resolved.hanger
+  const strands: readonly FieldPath[] = answers['make.arrangement'] === 'panel' ? ['panel.front', 'panel.behind'] : ['make.legs', 'make.strands']
+  return strands.every((path) => given.has(path))
 }
 
 /** The hanger's own links hold, the load's open questions left aside. */

@@ -46,7 +46,7 @@ export function wallHookDemand(solved: Solved, code: CaseCode, { load, symbol, t
     terms: [
       ...terms, ...asideTerms,
       entering('widestRadius', 'r_w', widest.r, 'm', 'computed', 'from the pot’s axis to the wall that it leans on'),
-      entering('diameter', 'd_c', cord, 'm', panel === null && answers['cord.diameter'] === null ? 'common practice' : 'your own', panel === null ? 'a cord lies between pot and wall' : 'cords and knots between pot and wall'),
+      entering(panel === null ? 'diameter' : 'behindPot', 'd_c', cord, 'm', panel === null && answers['cord.diameter'] === null ? 'common practice' : 'your own', panel === null ? 'a cord lies between pot and wall' : 'cords and knots between pot and wall'),
       entering('seatOffset', 'o', answers['seat.offset'], 'm', 'your own', 'weight off the axis, away from the wall'),
       entering('lever', 'e', projection, 'm', 'your own', 'from the wall to where it hangs'),
       entering('leanDrop', 'L_d', drop, 'm', 'computed', 'from the hook down to where the pot touches the wall'),

@@ -50,6 +50,7 @@ export const TERM_NAMES: Readonly<Record<TermCode, string>> = {
   scaleStep: 'what the scale may be out',
   lengthDoubt: 'what the length may be out, as a share',
   strandsPerLeg: 'strands in one leg',
+  behindPot: 'thickness of cords and knots behind the pot',
   cornerPull: 'pull of the strands from one corner of the panel',
   knotLoad: 'load that one knot of the net passes on',
   knotSpacing: 'from one knot of a row to the next',
