@@ -44,15 +44,12 @@ export const RARE_FIELDS: Readonly<Partial<Record<LinkCode, readonly FieldPath[]
 export function tierFields(part: PartKey): readonly FieldPath[] {
   const { link, tier } = partOf(part)
   if (tier > 1) return tierAnswers(tier === 2 ? 'second' : 'third', link)
-  if (link === 'gatheringGrip') return ['tiers.how']
+  if (link === 'gatheringGrip') return ['tiers.how', 'tiers.tested']
   return link === 'load' ? ['tiers.count', 'tiers.how', 'second.mass', 'second.state', 'third.mass', 'third.state'] : []
 }
 
 function tierAnswers(pot: 'second' | 'third', link: LinkCode): readonly FieldPath[] {
-  switch (link) {
-    case 'seat': return [`${pot}.first`, `${pot}.rim`, `${pot}.height`, `${pot}.base`]
-    case 'leg': return ['tiers.how', `${pot}.strand`, `${pot}.strands`, `${pot}.mass`, `${pot}.state`]
-    case 'gatheringTurn': case 'wrapHoop': return [`${pot}.strands`]
-    default: return []
-  }
+  if (link === 'seat') return [`${pot}.first`, `${pot}.rim`, `${pot}.height`, `${pot}.base`]
+  if (link === 'leg') return ['tiers.how', `${pot}.strand`, `${pot}.strands`, `${pot}.mass`, `${pot}.state`]
+  return link === 'gatheringGrip' ? ['tiers.how', 'tiers.tested'] : [`${pot}.strands`]
 }

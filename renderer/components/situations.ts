@@ -10,10 +10,13 @@ const SITUATIONS: readonly { readonly code: CaseCode, readonly short: string }[]
   { code: 'bump', short: 'bumped' },
   { code: 'gust', short: 'in a gust' },
   { code: 'tug', short: 'tugged at' },
+  { code: 'lowerOut', short: 'lower pot out' },
 ]
 
+/** Those that concern some hangers only. */
+const FURTHER: readonly CaseCode[] = ['gust', 'tug', 'lowerOut']
 const PARTED: readonly CaseCode[] = ['strandParted', 'legParted']
 
 /** Those that concern a hanger; all but the further ones while none is checked yet. */
 export const situationsOf = (check: CheckResult | null): readonly (typeof SITUATIONS)[number][] =>
-  SITUATIONS.filter(({ code }) => PARTED.includes(code) || (check === null ? code !== 'gust' && code !== 'tug' : check.solved.wholeCases.includes(code)))
+  SITUATIONS.filter(({ code }) => PARTED.includes(code) || (check === null ? !FURTHER.includes(code) : check.solved.wholeCases.includes(code)))

@@ -56,7 +56,7 @@ function solveAbove(hanger: Hanger, own: Readonly<Record<State, MassRange>>, bel
     const [pots, cords] = [loadCase.code === 'lowerOut' ? NO_MASS : below.potted[state], below.hanger[state]]
     const pottedNow = potted[state].mass.high + pots.high
     const ownNow = own[state].high + cords.high
-    return { case: loadCase, factor, factorSource, factorTerms: [entering('caseFactor', 'phi', factor, '1', 'computed', factorSource)], potted: pottedNow, hanger: ownNow, below: pots.high + cords.high, belowLeast: pots.low + cords.low, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL, sideDown: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
+    return { case: loadCase, factor, factorSource, factorTerms: [entering('caseFactor', 'phi', factor, '1', 'computed', factorSource)], potted: pottedNow, hanger: ownNow, below: pots.high + cords.high, belowLeast: pots.low + cords.low, centre: centreOfAll(potted[state].centre, 0, { potted: pottedNow, hanger: ownNow, below: pots.high + cords.high }, knot).centre, weight: (pottedNow + ownNow) * STANDARD_GRAVITY * factor, ...NO_SIDE_PULL, sideDown: (pottedNow + ownNow) * STANDARD_GRAVITY * factor }
   }
   const rest = (code: CaseCode): CaseLoad => load(cases[code], 1, 'at rest')
   const drop = path === null ? SET_DOWN_FACTOR : dropFactor(DROP_HEIGHT.value, dropStiffness(answers, path, geometry.strand, stiffness), rest('drop').weight)

@@ -24,6 +24,8 @@ export interface CaseLoad {
   /** What of it hangs below the pot, kg; and the least that surely does. */
   readonly below: number
   readonly belowLeast: number
+  /** Height of the common centre of gravity above the pot's base, m, what hangs from its gathering knot counted where it pulls. */
+  readonly centre: number
   /** Force at the hook, N: (potted + hanger) x g x factor. */
   readonly weight: number
   /** Largest side pull that goes with it, N: at the end of a swing, from wind or from somebody who tugs; what it is of the weight at rest. */

@@ -1,6 +1,5 @@
 import type { SlingPlan } from '../check/slingPlan'
 import type { Solved } from '../check/solved'
-import { centreOfAll } from '../check/tiers/centreOfAll'
 import type { CaseCode } from '../load/loadCases'
 import type { SlingResult } from '../statics/sling/result'
 import type { TautPath } from '../statics/tautPath'
@@ -35,7 +34,7 @@ export function poseOf(solved: Solved, code: CaseCode): Pose | null {
   const { plan, slings } = solved
   if (!path.ok || plan === null || slings === null) return null
   const { drawn, gone } = slings[code]
-  const centre: Vector = [0, 0, centreOfAll(solved.potted[solved.loads[code].case.state].centre, 0, solved.loads[code], solved.drawnKnot).centre]
+  const centre: Vector = [0, 0, solved.loads[code].centre]
   const legs = plan.legs.length
   const place = placing(drawn, centre)
   const ways = (leg: number): { readonly angle: number; readonly path: TautPath } => {

@@ -1,4 +1,5 @@
-import { partKey, partOf } from '../check/parts'
+import type { LinkCode } from '../check/linkResult'
+import type { PartKey } from '../check/parts'
 import type { CaseCode } from '../load/loadCases'
 import { anchorsOf } from './anchors'
 import { cradleShapes, underBase } from './cradle'
@@ -17,6 +18,9 @@ export interface LowerScene {
   readonly scene: Scene
   readonly by: Point
 }
+
+/** A part of a lower pot, by the key it has on the ladder. */
+const keyOf = (link: LinkCode, tier: number): PartKey => `${link}@${tier === 2 ? 2 : 3}`
 
 /** What parts, parts in the upper pot's legs: the lower ones are drawn whole. */
 const wholeCase = (code: CaseCode): CaseCode => (code === 'strandParted' || code === 'legParted' || code === 'legPartedSudden' ? 'watered' : code)
@@ -49,7 +53,7 @@ export const lowerShapes = (lower: readonly LowerScene[]): readonly Shape[] => [
   [
     ...legShapes(scene, true), ...plantShapes(scene), ...potShapes(scene), ...cradleShapes(scene, true), ...fringeShapes(scene),
     ...underBase(scene), ...gatheringShapes(scene), ...cradleShapes(scene, false), ...legShapes(scene, false),
-  ].map((shape): Shape => ({ ...movedShape(shape, by), link: shape.link === null || shape.link === 'load' ? shape.link : partKey(partOf(shape.link).link, tier) })))
+  ].map((shape): Shape => ({ ...movedShape(shape, by), link: shape.link === null || shape.link === 'load' ? shape.link : keyOf(shape.link as LinkCode, tier) })))
 
 /** Their measures, as far as they are told apart from the first pot's. */
 export const lowerDimensions = (lower: readonly LowerScene[]): readonly Dimension[] => lower.flatMap(({ tier, scene, by }) => {
@@ -69,6 +73,6 @@ export const lowerAnchors = (lower: readonly LowerScene[]): Drawing['anchors'] =
   const anchors = anchorsOf(scene)
   return POINTED.flatMap((link) => {
     const at = anchors[link]
-    return at === undefined ? [] : [[partKey(link, tier), movedPoint(at, by)]]
+    return at === undefined ? [] : [[keyOf(link, tier), movedPoint(at, by)]]
   })
 }))

@@ -16,5 +16,5 @@ export const DEMOS: readonly { readonly file: string; readonly title: string; re
   { file: 'ivy-on-a-bracket-in-a-stairwell.strandwise', title: 'Ivy on a bracket in a stairwell: as a customer told it', text: ivy },
   { file: 'herbs-in-a-row.strandwise', title: 'Herbs in a row over the kitchen counter: they hold', text: herbs },
   { file: 'spider-plant-on-the-study-wall.strandwise', title: 'Spider plant on the study wall: it just holds', text: spider },
-  { file: 'two-tiers-at-the-landing-window.strandwise', title: 'Two tiers at the landing window: they just hold', text: tiers },
+  { file: 'two-tiers-at-the-landing-window.strandwise', title: 'Two tiers at the landing window: they hold', text: tiers },
 ]

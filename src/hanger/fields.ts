@@ -176,6 +176,7 @@ export const FIELDS = {
   'bracket.high': open('length', 1 * mm, 100 * mm, LATER),
   'tiers.count': quantity('count', 2, 3, is(2, '', 'common practice', 'two pots one under another'), FIRST),
   'tiers.how': choice(['runOn', 'wrapped', 'ownCords'], 'wrapped', SAFE, FIRST),
+  'tiers.tested': choice(['all', 'first'], 'first', SAFE, LATER),
   'second.rim': quantity('length', 40 * mm, 1000 * mm, times(1, 'pot.rim', 'mm', 'the pot above it again'), FIRST),
   'second.height': quantity('length', 30 * mm, 1000 * mm, times(1, 'pot.height', 'mm', 'the pot above it again'), LATER),
   'second.base': quantity('length', 20 * mm, 1000 * mm, times(1, 'pot.base', 'mm', 'the pot above it again'), LATER),

@@ -141,6 +141,7 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'bracket.high': unratedBracket,
   'tiers.count': inTiers,
   'tiers.how': inTiers,
+  'tiers.tested': (a) => inTiers(a) && tested(a),
   'second.rim': inTiers,
   'second.height': inTiers,
   'second.base': (a) => inTiers(a) && a['pot.shape'] !== 'cylinder',

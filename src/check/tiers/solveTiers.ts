@@ -24,7 +24,7 @@ export function solveTiers(hanger: Hanger, solveAbove: SolveAbove): Solved {
   const pots = Array.from({ length: count }, (_, i) => answersOfTier(answers, i + 1))
   const cords = cordsOf(answers, pots)
   const under = belowEach(pots, cords)
-  const hangers = pots.map((pot, i): Hanger => ({ ...hanger, answers: withTestShare(pot, shareOf(pots, under, i, ownCords)) }))
+  const hangers = pots.map((pot, i): Hanger => ({ ...hanger, answers: withTestShare(pot, answers['tiers.tested'] === 'all' ? shareOf(pots, under, i, ownCords) : testedFirst(answers, i)) }))
   const tiers = hangers.map((one, i): Tier => {
     const own = cords[i] as Masses
     const alone = solveAbove(one, own, NOTHING_BELOW)
@@ -72,8 +72,11 @@ function shareOf(pots: readonly Answers[], under: readonly Below[], i: number, o
   return (own(i) + (ownCords ? 0 : lower(i))) / (own(0) + lower(0))
 }
 
+/** Hung in the first pot's place alone it says nothing of the others, nor of wraps from which cords of a lower one hang. */
+const testedFirst = (answers: Answers, i: number): number => (i === 0 && answers['tiers.how'] !== 'wrapped' ? 1 : 0)
+
 function withTestShare(answers: Answers, share: number): Answers {
-  const of = (value: number | null): number | null => (value === null ? null : value * share)
+  const of = (value: number | null): number | null => (value === null || share === 0 ? null : value * share)
   return patched(answers, { 'testHang.mass': of(answers['testHang.mass']), 'testHang.volume': of(answers['testHang.volume']) })
 }
 

@@ -122,7 +122,7 @@ describe('pots one under another', () => {
   test('three tiers: each bears itself and all below', () => {
     const check = tiered({ 'tiers.count': '3', 'third.mass': '1.1 kg', 'third.state': 'watered', 'third.rim': '110 mm' })
     const potted = [1, 2, 3].map((tier) => hung(check, tier).loads.watered.potted)
-    expect(potted).toEqual([2.6 + 1.8 + 1.1, 1.8 + 1.1, 1.1].map((mass) => expect.closeTo(mass, 9)))
+    expect(potted).toEqual([2.6 + 1.8 + 1.1, 1.8 + 1.1, 1.1].map((mass): unknown => expect.closeTo(mass, 9)))
     expect(lifted(check, 1, 'watered')).toBeCloseTo(check.solved.loads.watered.weight, 6)
     expect(check.solved.loads.watered.hanger).toBeCloseTo(check.solved.tiers.reduce((sum, { alone }) => sum + alone.hangerMass.watered.high, 0), 9)
   })
@@ -131,12 +131,17 @@ describe('pots one under another', () => {
     const check = tiered({ 'ring.metal': 'steel', 'ring.inside': '40 mm', 'cradle.kind': 'net', 'ring.wire': '5 mm', 'hook.metal': 'steel' })
     expect(check.verdict).toBe('just holds')
     expect(check.links.filter((l) => l.verdict === 'not enough known' || l.verdict === 'fails')).toEqual([])
-    const tested = tiered({ 'testHang.mass': '24 kg', 'testHang.time': '24 h', 'testHang.slip': '1 mm' })
-    for (const tier of [1, 2]) expect(result(tested, 'gatheringGrip', 'watered', tier).verdict).toBe('holds')
+    const HUNG = { 'testHang.mass': '24 kg', 'testHang.time': '24 h', 'testHang.slip': '1 mm' } as const
+    const verdicts = (patch: Patch) => [1, 2].map((tier) => result(tiered({ ...HUNG, ...patch }), 'gatheringGrip', 'watered', tier).verdict)
+    expect(verdicts({ 'tiers.tested': 'all' })).toEqual(['holds', 'holds'])
+    expect(verdicts({ 'tiers.tested': 'all', 'tiers.how': 'wrapped' })).toEqual(['holds', 'holds'])
+    // All of it in the first pot's place.
+    expect(verdicts({})).toEqual(['holds', 'just holds'])
+    expect(verdicts({ 'tiers.how': 'wrapped' })).toEqual(['just holds', 'just holds'])
   })
 
   test('a lower pot that was not weighed is told, and is no lighter than the first for its size', () => {
-    const { 'second.mass': _mass, 'second.state': _state, ...unweighed } = TIERS
+    const unweighed = Object.fromEntries(Object.entries(TIERS).filter(([path]) => path !== 'second.mass' && path !== 'second.state'))
     const check = checkOf({ ...unweighed, 'weighed.mass': '9 kg' })
     const said = check.findings.find((f) => f.code === 'LOWER_NOT_WEIGHED')
     const share = (0.13 / 0.15) ** 2 * (0.115 / 0.13)

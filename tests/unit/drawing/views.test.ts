@@ -20,7 +20,7 @@ const distance = (a: Point, b: Point): number => Math.hypot(a[0] - b[0], a[1] - 
 function solvedPoint(check: CheckResult, code: CaseCode, point: readonly [number, number, number]): readonly [number, number, number] {
   const sling = check.solved.slings?.[code].drawn
   if (sling === undefined || !('R' in sling)) return point
-  const [x, y, z] = [point[0], point[1], point[2] - check.solved.potted[check.solved.loads[code].case.state].centre]
+  const [x, y, z] = [point[0], point[1], point[2] - check.solved.loads[code].centre]
   const [[a, b, c], [d, e, f], [g, h, i]] = sling.R
   return [sling.cg[0] + a * x + b * y + c * z, sling.cg[1] + d * x + e * y + f * z, sling.cg[2] + g * x + h * y + i * z]
 }
