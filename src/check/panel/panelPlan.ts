@@ -11,7 +11,8 @@ export const panelStrands = (answers: Pick<Answers, 'panel.front' | 'panel.behin
 
 /** Groups longer or shorter together: both in front, one of them, both behind, one of them, and crosswise. */
 const UNEVEN: readonly (readonly number[])[] = [[1, 1, 0, 0], [1, 0, 0, 0], [0, 0, 1, 1], [0, 0, 1, 0], [1, 0, 0, 1]]
-const QUARTERS = [0, 1, 2, 3].map((quarter) => (quarter * Math.PI) / 2)
+/** To one side, the other being its mirror; away from the wall, and towards it. */
+const ASIDES = [0, Math.PI / 2, (3 * Math.PI) / 2]
 
 /**
  * How a pot hangs in a panel: two groups of strands in front and two behind, one strand the unit of stiffness, leaning on
@@ -29,7 +30,7 @@ export function panelPlan(answers: Pick<Answers, 'panel.front' | 'panel.behind'>
     ell: points.widest,
     wall: onWall ? { n: [0, -1, 0], d: points.widest, contacts } : null,
     uneven: UNEVEN.flatMap((mask) => [mask, mask.map((x) => 0 - x)]),
-    asides: QUARTERS,
+    asides: ASIDES,
     // By the mirror one in front and one behind stand for all.
     distinct: [0, 2],
     alike: false,
