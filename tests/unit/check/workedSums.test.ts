@@ -44,6 +44,7 @@ const checks: readonly (readonly [string, CheckResult])[] = [
   ['a hook in the wind, other loads on it', checkOf({ ...ORDINARY, 'place.exposure': 'outdoors', 'rail.others': '2 kg' })],
   ['a panel against a wall, its net told', checkOf({ ...PANEL, 'panel.knots': '2', 'place.reach': 'child' })],
   ['a panel under a ceiling, on two hooks, over people', checkOf({ ...PANEL, 'place.support': 'ceilingHook', 'stick.held': 'twoHooks', 'place.beneath': 'people' })],
+  ['three tiers, the lower ones held by wraps, outdoors', checkOf({ ...ORDINARY, 'cord.fibre': 'polyester', 'make.arrangement': 'tiers', 'tiers.count': '3', 'tiers.how': 'wrapped', 'second.mass': '3 kg', 'third.rim': '120 mm', 'place.exposure': 'outdoors', 'place.reach': 'child' })],
   ['a wooden ring', checkOf({ ...ORDINARY, 'ring.metal': 'wood', 'ring.wire': '11 mm' })],
 ]
 
