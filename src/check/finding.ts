@@ -25,8 +25,8 @@ export type Finding =
   | { readonly code: 'TUG_RECKONED'; readonly who: Puller; readonly pull: number; readonly assumed: boolean }
   | { readonly code: 'WEIGHED_TOO_LIGHT' }
   | { readonly code: 'LEG_TOO_SHORT'; readonly strand: number; readonly least: number }
-  | { readonly code: 'LEG_ANGLE_WIDE'; readonly degrees: number }
-  | { readonly code: 'LEG_ANGLE_REFUSED'; readonly degrees: number }
+  | { readonly code: 'LEG_ANGLE_WIDE'; readonly degrees: number; readonly longer: number }
+  | { readonly code: 'LEG_ANGLE_REFUSED'; readonly degrees: number; readonly longer: number }
   | { readonly code: 'SLING_UNSTABLE' }
   | { readonly code: 'SLING_LOST_SUPPORT' }
   | { readonly code: 'SLING_NOT_CONVERGED' }

@@ -22,6 +22,9 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`
 
 const legsText = (legs: readonly number[]): string => (legs.length === 1 ? `Leg ${legs[0] ?? ''} has` : legs.length <= 6 ? `Legs ${legs.slice(0, -1).join(', ')} and ${legs.at(-1) ?? ''} have` : 'Some legs have')
 
+/** By how much at least, rounded up so that it is enough. */
+const moreText = (length: number): string => `at least ${lengthText(Math.floor(length * 200 + 1) / 200)}`
+
 const LEG_OUTCOME: Readonly<Record<Outcome, string>> = {
   stays: 'If one leg goes, the pot stays up on the others.',
   tips: 'If one leg goes, the pot tips and may slide out.',
@@ -61,9 +64,9 @@ const FINDING_WORDS: Words = {
   WIND_THROWS: ({ speed, force }) => `A gust of ${speedText(speed)} pushes with ${forceText(force)}, more than it weighs: it is thrown about, and what that does to it cannot be reckoned. Hang it sheltered, or take it in when wind is forecast.`,
   TUG_RECKONED: ({ who, pull, assumed }) => `${TUGS[who]} is reckoned, as the pull of ${forceText(pull)}${assumed ? ', since nobody said who can reach it and people are beneath. If nobody can, say so' : ''}.`,
   WEIGHED_TOO_LIGHT: () => 'The weight given is less than this pot with its mix can have. Weigh it again, or correct the measures of the pot.',
-  LEG_TOO_SHORT: ({ strand, least }) => `The legs are too short to close under this pot: each runs ${lengthText(Math.max(0, strand))} from ring to gathering knot and needs more than ${lengthText(least)}. Make the hanger longer or the pot smaller.`,
-  LEG_ANGLE_WIDE: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical: shallow legs multiply the load. Make the hanger longer.`,
-  LEG_ANGLE_REFUSED: ({ degrees: angle }) => `The legs lie ${degrees(angle)} from the vertical; beyond 75° no number can be trusted. Make the hanger longer.`,
+  LEG_TOO_SHORT: ({ strand, least }) => `The legs are too short to close under this pot: each runs ${lengthText(Math.max(0, strand))} from ring to gathering knot and needs more than ${lengthText(least)}. ${strand > 0 ? `Make the hanger ${moreText(least - strand)} longer, or the pot smaller.` : `Fringe, knot and ring use up the whole hanger: make it ${moreText(least - strand)} longer, or the fringe shorter by as much.`}`,
+  LEG_ANGLE_WIDE: ({ degrees: angle, longer }) => `The legs lie ${degrees(angle)} from the vertical: shallow legs multiply the load. Make the hanger ${moreText(longer)} longer.`,
+  LEG_ANGLE_REFUSED: ({ degrees: angle, longer }) => `The legs lie ${degrees(angle)} from the vertical; beyond 75° no number can be trusted. Make the hanger ${moreText(longer)} longer.`,
   SLING_UNSTABLE: () => 'The pot does not rest upright in these legs: it turns over. Spread the legs further or lower the pot’s weight.',
   SLING_LOST_SUPPORT: () => 'Fewer than three legs carry: the pot is not held.',
   SLING_NOT_CONVERGED: () => 'The forces in the legs could not be found, so nothing is said of them. Change the lengths a little and look again.',
@@ -84,8 +87,8 @@ const FINDING_WORDS: Words = {
   SEAT_ON_FRICTION: () => 'The pot stands higher than smooth strands could hold; only friction keeps it from tipping. Tie the cradle’s first knots on the pot’s side.',
   SEAT_SLIDES: () => 'The pot stands too high in its seat: the strands can slide and it tips out. Tie the cradle’s first knots between the legs on the pot’s side.',
   SEAT_TOPPLES: () => 'The pot is on the edge of toppling even if no strand slides. Make it lower or spread the legs.',
-  CRADLE_UNDER_BASE: ({ first, least }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, still under the base; they hold the side of this pot from ${lengthText(least)} on.`,
-  CRADLE_ABOVE_RIM: ({ first, most }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, above the rim; they hold the side of this pot up to ${lengthText(most)}.`,
+  CRADLE_UNDER_BASE: ({ first, least }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, still under the base; they hold the side of this pot from ${lengthText(least)} on. Tie them ${moreText(least - first)} further up.`,
+  CRADLE_ABOVE_RIM: ({ first, most }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, above the rim; they hold the side of this pot up to ${lengthText(most)}. Tie them ${moreText(first - most)} further down.`,
   GRIP_UNTESTED: ({ testMass }) => `No published test of a gathering knot exists, so its grip is only reckoned. Hang ${massLeastText(testMass)} in it for 24 h over a cushion with the strands marked where they leave the wraps; a slip under 3 mm settles it.`,
   WRAPPING_CORD_SHORT: ({ length, makes, wraps, needed }) => `A wrapping cord of ${lengthText(length)} makes ${makes} ${makes === 1 ? 'wrap' : 'wraps'} round these strands, and ${wraps} were said: cut ${lengthText(Math.ceil(needed * 100) / 100)} for ${wraps === 1 ? 'it' : 'them'}. Until then only ${makes} count.`,
   TEST_HANG_TOO_SHORT: ({ time, least }) => `The test hang lasted ${timeText(time)}; it counts from ${timeText(least)}.`,

@@ -143,8 +143,8 @@ function geometryFindings(solved: Solved, code: CaseCode): { readonly findings: 
     const differs = corners === null ? unequal(solved) : null
     if (differs !== null) say(differs, 'just holds')
     const degrees = (path.angle * 180) / Math.PI
-    if (path.angle > REFUSED_ANGLE.value) say({ code: 'LEG_ANGLE_REFUSED', degrees }, 'fails')
-    else if (path.angle > WIDE_ANGLE.value) say({ code: 'LEG_ANGLE_WIDE', degrees }, 'just holds')
+    if (path.angle > REFUSED_ANGLE.value) say({ code: 'LEG_ANGLE_REFUSED', degrees, longer: path.free * (Math.sin(path.angle) / Math.sin(WIDE_ANGLE.value) - 1) }, 'fails')
+    else if (path.angle > WIDE_ANGLE.value) say({ code: 'LEG_ANGLE_WIDE', degrees, longer: path.free * (Math.sin(path.angle) / Math.sin(WIDE_ANGLE.value) - 1) }, 'just holds')
   }
   if (joinUnknown(answers, inCase(solved.cord.leg, solved.loads[code].case).tied)) say({ code: 'JOIN_UNKNOWN' }, 'not enough known')
   for (const said of weatherFindings(answers)) say(said.finding, said.atLeast)

@@ -87,6 +87,13 @@ describe('the angle of the legs', () => {
     if (said.includes('LEG_ANGLE_REFUSED')) expect(leg(lengthFor(degrees)).verdict).toBe('fails')
   })
 
+  test.each([66, 79])('of %d degrees say by how much longer legs would lie at 60', (degrees) => {
+    const { 'make.legLength': length } = lengthFor(degrees)
+    const found = checkOf({ ...ORDINARY, ...lengthFor(degrees) }).links.flatMap((l) => l.findings).find((f) => f.code === 'LEG_ANGLE_WIDE' || f.code === 'LEG_ANGLE_REFUSED')
+    const longer = found !== undefined && 'longer' in found ? found.longer : NaN
+    expect(Number.parseFloat(length ?? '') + longer).toBeCloseTo(Number.parseFloat(lengthFor(60)['make.legLength'] ?? ''), 9)
+  })
+
   test('above 60 degrees even strong cord only just holds', () => {
     const strong = { 'cord.rated': '9 kN' }
     expect(linkIn(checkOf({ ...ORDINARY, ...strong, ...lengthFor(59) }), 'leg', 'watered').verdict).toBe('holds')
