@@ -14,6 +14,8 @@ export default defineConfig({
   testDir: resolve(root, 'tests/desktop'),
   outputDir: resolve(root, 'test-results'),
   forbidOnly: true,
+  // Every test finds the page emptied, storage and all, as a new one; a page begun anew takes twice the work.
+  use: { reuseContext: true },
   // A slow machine is no failure: nothing here is a timed test.
   timeout: 60_000,
   expect: { timeout: 15_000 },
