@@ -2,10 +2,11 @@ import { describe, expect, test } from 'vitest'
 import { isWorse, LINKS, type CheckResult, type LinkCode, type LinkResult, type Patch } from '#core'
 import { STATES } from '../../../src/load/states'
 import { checkOf } from '../hanger/hangerOf'
+import { manyCases } from '../quantity/manyCases'
 import { improvements } from './improvements'
 import { randomPatch } from './randomPatch'
 
-const HANGERS = Array.from({ length: 300 }, (_, i): { seed: number; patch: Patch; check: CheckResult } => {
+const HANGERS = Array.from({ length: manyCases(120) }, (_, i): { seed: number; patch: Patch; check: CheckResult } => {
   const patch = randomPatch(i + 1)
   return { seed: i + 1, patch, check: checkOf(patch) }
 })

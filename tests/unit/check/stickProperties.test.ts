@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import type { CheckResult, LinkCode, LinkResult, Patch } from '#core'
 import { checkOf } from '../hanger/hangerOf'
+import { manyCases } from '../quantity/manyCases'
 import { improvements } from './improvements'
 import { stickPatch } from './stickPatch'
 
-const HANGERS = Array.from({ length: 160 }, (_, i): { seed: number; patch: Patch; check: CheckResult } => {
+const HANGERS = Array.from({ length: manyCases(80) }, (_, i): { seed: number; patch: Patch; check: CheckResult } => {
   const patch = stickPatch(i + 1)
   return { seed: i + 1, patch, check: checkOf(patch) }
 })
