@@ -13,6 +13,9 @@ export const HANGER_EXTENSION = 'strandwise'
 /** Largest hanger file that is read or written, bytes. */
 export const HANGER_BYTES_LIMIT = 1_048_576
 
+/** Most hanger files of a folder that are listed. */
+export const FOLDER_FILES_LIMIT = 5000
+
 /** Largest draft that is kept, bytes: a hanger file quoted in another text. */
 export const DRAFT_BYTES_LIMIT = 3 * HANGER_BYTES_LIMIT
 
@@ -97,6 +100,36 @@ export interface RecentHanger extends NamedFile {
   readonly place: string | null
 }
 
+/** The folder of the maker's own hangers, by its name only. */
+export interface HangerFolder {
+  readonly name: string
+}
+
+/** `folder` is null when the user chose none. */
+export type ChooseFolderOutcome = { readonly ok: true, readonly folder: HangerFolder | null } | FileFailure
+
+/** A hanger file found in the folder, not read yet. */
+export interface FolderFile extends NamedFile {
+  /** Bytes; null where nothing can be learned of the file. */
+  readonly size: number | null
+  /** When it was last written, ms since 1970; null where nothing can be learned of the file. */
+  readonly modified: number | null
+}
+
+export interface FolderListing {
+  readonly folder: HangerFolder
+  /** The latest written first; at most `FOLDER_FILES_LIMIT`. */
+  readonly files: readonly FolderFile[]
+  /** Whether the folder holds more of them than are listed. */
+  readonly isCut: boolean
+}
+
+/** `listing` is null where no folder was chosen yet. */
+export type ListFolderOutcome = { readonly ok: true, readonly listing: FolderListing | null } | FileFailure
+
+/** The text without a byte order mark. */
+export type ReadListedOutcome = { readonly ok: true, readonly text: string } | FileFailure
+
 export interface SaveOptions {
   /** Whether to write although somebody else changed the file. */
   readonly overwrite: boolean
@@ -108,7 +141,7 @@ export const EXPORT_EXTENSIONS = ['svg', 'json', 'html'] as const
 export type ExportExtension = (typeof EXPORT_EXTENSIONS)[number]
 
 /** What the native menu, or a key, can ask of the page. */
-export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'pdf', 'print', 'undo', 'redo', 'catalogue', 'shelf', 'help'] as const
+export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'pdf', 'print', 'undo', 'redo', 'catalogue', 'shelf', 'hangers', 'help'] as const
 
 export type MenuCommand = (typeof MENU_COMMANDS)[number]
 
@@ -119,7 +152,7 @@ export type Unsubscribe = () => void
 export interface StrandwiseBridge {
   /** Lets the user choose a hanger file and reads it. */
   openHanger(): Promise<OpenOutcome>
-  /** Reads a file of `recent()` again. */
+  /** Reads a file of `recent()`, or of a folder listed, to work on it. */
   openRecent(token: FileToken): Promise<OpenOutcome>
   recent(): Promise<readonly RecentHanger[]>
   /** Writes a file that was opened or saved before. */
@@ -137,6 +170,12 @@ export interface StrandwiseBridge {
   setAsideShelf(): Promise<SetAsideOutcome>
   /** Lets the user choose a shelf file and reads it. */
   importShelfText(): Promise<ImportTextOutcome>
+  /** Lets the user choose the folder of their hangers, which is remembered between runs. */
+  chooseFolder(): Promise<ChooseFolderOutcome>
+  /** The hanger files in that folder, none of them read. */
+  listFolder(): Promise<ListFolderOutcome>
+  /** Reads a file of the folder to tell of it: unlike opening, this makes it neither recent nor the one to be saved over. */
+  readListed(token: FileToken): Promise<ReadListedOutcome>
   /** Keeps what is not saved yet for the next start, should this one end without closing; null: nothing is unsaved any more. */
   keepDraft(draft: string | null): Promise<void>
   /** What was left unsaved when the app last ended without closing. */
@@ -167,6 +206,9 @@ export const REQUESTS = {
   saveShelf: 'shelf:save',
   setAsideShelf: 'shelf:set-aside',
   importShelfText: 'shelf:import-text',
+  chooseFolder: 'folder:choose',
+  listFolder: 'folder:list',
+  readListed: 'folder:read',
   keepDraft: 'draft:keep',
   takeDraft: 'draft:take',
   setUnsaved: 'window:set-unsaved',

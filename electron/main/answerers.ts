@@ -5,6 +5,7 @@ import { isExportExtension, isFlag, isSaveOptions, isText, isTextOrNull } from '
 import type { Closing } from './closing'
 import type { DraftFile } from './files/draftFile'
 import { failureOf, fileFailure } from './files/fileProblem'
+import type { HangerFolderPlace } from './files/hangerFolder'
 import type { HangerFiles } from './files/hangerFiles'
 import { placeOf } from './files/placeOf'
 import type { RecentFiles } from './files/recentFiles'
@@ -21,11 +22,13 @@ export interface Shell {
   readonly recent: RecentFiles
   readonly shelf: ShelfFile
   readonly draft: DraftFile
+  readonly folder: HangerFolderPlace
   readonly inbox: Pick<Inbox, 'open'>
   /** The user's home folder. */
   readonly home: string
   readonly closing: () => Pick<Closing, 'setUnsaved' | 'closeAfterSave'>
   readonly chooseHanger: () => Promise<string | null>
+  readonly chooseFolder: () => Promise<string | null>
   readonly chooseShelf: () => Promise<string | null>
   readonly chooseTarget: (suggestedName: string, extension: string) => Promise<string | null>
   readonly printPage: () => Promise<Uint8Array>
@@ -41,7 +44,7 @@ export async function openPath({ files, recent }: Pick<Shell, 'files' | 'recent'
 
 /** The answers to all the page can ask. */
 export function createAnswerers(shell: Shell): Answerers {
-  const { files, recent, shelf, draft, inbox, home } = shell
+  const { files, recent, shelf, draft, folder, inbox, home } = shell
 
   async function writeExport(suggestedName: string, extension: string, make: () => Promise<Uint8Array>): Promise<ExportOutcome> {
     const path = await shell.chooseTarget(suggestedName, extension)
@@ -97,6 +100,15 @@ export function createAnswerers(shell: Shell): Answerers {
         return path === null ? { ok: true, imported: null } : shelf.read(path)
       },
     },
+    chooseFolder: {
+      takes: [],
+      answer: async () => {
+        const path = await shell.chooseFolder()
+        return { ok: true, folder: path === null ? null : folder.choose(path) }
+      },
+    },
+    listFolder: { takes: [], answer: folder.list },
+    readListed: { takes: [isText], answer: folder.read },
     keepDraft: { takes: [isTextOrNull], answer: draft.keep },
     takeDraft: { takes: [], answer: draft.take },
     setUnsaved: { takes: [isFlag], answer: (unsaved) => { shell.closing().setUnsaved(unsaved) } },

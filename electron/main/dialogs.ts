@@ -24,6 +24,12 @@ export async function chooseFile(window: BrowserWindow, extension: string): Prom
   return canceled ? null : filePaths[0] ?? null
 }
 
+/** Path of the folder the user chooses, or null. */
+export async function chooseFolder(window: BrowserWindow): Promise<string | null> {
+  const { canceled, filePaths } = await dialog.showOpenDialog(window, { properties: ['openDirectory'] })
+  return canceled ? null : filePaths[0] ?? null
+}
+
 async function mayReplace(window: BrowserWindow, path: string): Promise<boolean> {
   const { response } = await dialog.showMessageBox(window, {
     type: 'warning',

@@ -4,9 +4,10 @@ import { app, ipcMain, Menu, protocol, session } from 'electron'
 import { EVENTS, HANGER_EXTENSION } from '../contract'
 import { createAnswerers, openPath } from './answerers'
 import { answerRequests } from './answerRequests'
-import { chooseFile, chooseTarget } from './dialogs'
+import { chooseFile, chooseFolder, chooseTarget } from './dialogs'
 import { createDraftFile } from './files/draftFile'
 import { createHangerFiles } from './files/hangerFiles'
+import { createHangerFolder } from './files/hangerFolder'
 import { createRecentFiles } from './files/recentFiles'
 import { createShelfFile } from './files/shelfFile'
 import { createInbox, hangerFilesIn } from './inbox'
@@ -67,10 +68,12 @@ function run(): void {
       recent,
       shelf: createShelfFile(stateFile('shelf.json')),
       draft,
+      folder: createHangerFolder(stateFile('folder.json'), files),
       inbox,
       home: homedir(),
       closing: main.closing,
       chooseHanger: () => chooseFile(main.window(), HANGER_EXTENSION),
+      chooseFolder: () => chooseFolder(main.window()),
       chooseShelf: () => chooseFile(main.window(), 'json'),
       chooseTarget: (suggestedName, extension) => chooseTarget(main.window(), suggestedName, extension),
       printPage: () => main.window().webContents.printToPDF({

@@ -40,6 +40,7 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
   const view: Item[] = [
     command('catalogue', 'Catalogue', 'CmdOrCtrl+K'),
     command('shelf', 'Shelf', 'CmdOrCtrl+Shift+L'),
+    command('hangers', 'My hangers', 'CmdOrCtrl+Shift+H'),
     divider,
     { role: 'resetZoom' },
     { role: 'zoomIn' },

@@ -1,5 +1,6 @@
 import type { FileToken, NamedFile, OpenOutcome, SaveOutcome } from '../../electron/contract'
 import { BYTES_LIMIT, EXTENSION, fileName } from './browser/fileKind'
+import { createBrowserFolder } from './browser/browserFolder'
 import { droppedHandle } from './browser/droppedHandle'
 import { failureOf, fileFailure } from './browser/fileProblem'
 import { menuCommandOf } from './browser/menuCommandOf'
@@ -142,6 +143,11 @@ export function browserPlatform(): Platform {
       }
     },
     ...createShelfStorage(storageOf),
+    ...createBrowserFolder((handle) => {
+      const token = newToken()
+      known.set(token, { name: handle.name, handle, text: '' })
+      return token
+    }),
     // Where the page is not from a secure place there are no locks.
     ...createDraftStorage(storageOf, pagesByLocks(navigator.locks), newToken()),
     importShelfText: async () => {

@@ -14,6 +14,7 @@ declare global {
 export function desktopPlatform(bridge: StrandwiseBridge): Platform {
   return {
     ...bridge,
+    canChooseFolder: true,
     // The page reads it by itself: to ask for the file again it would have to know its path.
     openDropped: async (dropped) => {
       const file = onlyFile(dropped)

@@ -1,6 +1,6 @@
 import type {
-  ExportExtension, ExportOutcome, FileFailure, FileToken, ImportTextOutcome, LoadShelfOutcome, MenuCommand, OpenOutcome, RecentHanger, SaveAsOutcome, SaveOptions,
-  SaveOutcome, SetAsideOutcome, Unsubscribe,
+  ChooseFolderOutcome, ExportExtension, ExportOutcome, FileFailure, FileToken, ImportTextOutcome, ListFolderOutcome, LoadShelfOutcome, MenuCommand, OpenOutcome,
+  ReadListedOutcome, RecentHanger, SaveAsOutcome, SaveOptions, SaveOutcome, SetAsideOutcome, Unsubscribe,
 } from '../../electron/contract'
 
 /** The text of a file that was dropped; `token` is null where the file cannot be written again, for nobody knows where it lies. */
@@ -15,7 +15,7 @@ export type DropOutcome = { readonly ok: true, readonly hanger: { readonly token
 export interface Platform {
   /** Lets the user choose a hanger file and reads it; `hanger` is null if none was chosen. */
   openHanger(): Promise<OpenOutcome>
-  /** Reads a file of `recent()` again. */
+  /** Reads a file of `recent()`, or of a folder listed, to work on it. */
   openRecent(token: FileToken): Promise<OpenOutcome>
   /** Reads the one file that was dropped; to be called while the drop is handled, for what was dropped is gone after. */
   openDropped(dropped: DataTransfer): Promise<DropOutcome>
@@ -36,6 +36,14 @@ export interface Platform {
   setAsideShelf(): Promise<SetAsideOutcome>
   /** Lets the user choose a shelf file and reads it; `imported` is null if none was chosen. */
   importShelfText(): Promise<ImportTextOutcome>
+  /** Whether a folder can be looked into here. */
+  readonly canChooseFolder: boolean
+  /** Lets the user choose the folder of their hangers; only where `canChooseFolder`. */
+  chooseFolder(): Promise<ChooseFolderOutcome>
+  /** The hanger files in the folder chosen last, none of them read; `listing` is null if none was. */
+  listFolder(): Promise<ListFolderOutcome>
+  /** Reads a file of the folder to tell of it; to work on it, it is opened by `openRecent`. */
+  readListed(token: FileToken): Promise<ReadListedOutcome>
   /** Keeps what is not saved yet for the next start, should this one end without closing; null: nothing is unsaved any more. */
   keepDraft(draft: string | null): Promise<void>
   /** What was left unsaved when the app last ended without closing. */

@@ -1,3 +1,5 @@
+import type { HangerQuestion } from '../hangers/messages'
+import { serveHangers } from '../hangers/serveHangers'
 import type { PlaceQuestion } from '../place/messages'
 import { servePlace } from '../place/servePlace'
 import type { AdviceQuestion } from './messages'
@@ -6,8 +8,10 @@ import { serveAdvice } from './serveAdvice'
 const breathe = (): Promise<void> => new Promise((done) => { setTimeout(done) })
 const takeAdvice = serveAdvice((reply) => self.postMessage(reply), breathe)
 const takePlace = servePlace((reply) => self.postMessage(reply), breathe)
+const takeHanger = serveHangers((reply) => self.postMessage(reply))
 
-self.addEventListener('message', ({ data }: MessageEvent<AdviceQuestion | PlaceQuestion>) => {
+self.addEventListener('message', ({ data }: MessageEvent<AdviceQuestion | PlaceQuestion | HangerQuestion>) => {
   if (data.kind === 'place') takePlace(data)
-  else takeAdvice(data)
+  else if (data.kind === 'ask' || data.kind === 'cancel') takeAdvice(data)
+  else takeHanger(data)
 })

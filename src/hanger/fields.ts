@@ -105,6 +105,7 @@ export const FIELDS = {
   'make.cords': open('count', 1, 400, LATER),
   'make.cutLength': open('length', 200 * mm, 40, LATER),
   'make.date': day,
+  'make.code': text(24),
   'cradle.kind': choice(['net', 'open'], 'net', 'neighbouring legs are knotted together round the pot', LATER),
   'cradle.first': quantity('length', 10 * mm, 1, times(0.55, 'pot.rim', 'mm', 'first knots about half the rim above the gathering knot'), LATER),
   'gathering.wraps': quantity('count', 1, 40, is(8, '', 'common practice', 'eight wraps'), LATER),

@@ -82,6 +82,7 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'make.cords': { label: 'Number of cords cut', help: 'All of them, fillers and working cords.', choices: {} },
   'make.cutLength': { label: 'Length each was cut to', help: 'The average, if they differ.', choices: {} },
   'make.date': { label: 'Date it was made', help: 'Year-month-day, such as 2026-03-21: the replace-by date counts from it.', choices: {} },
+  'make.code': { label: 'Tag code', help: 'What stands on the tag that hangs with it, so that the hanger is found again.', choices: {} },
   'cradle.kind': { label: 'Cradle', help: 'Neighbouring legs knotted together round the pot, or strands left open.', choices: { net: 'knotted together (net)', open: 'open strands' } },
   'cradle.first': { label: 'First knots of the cradle', help: 'From the gathering knot up along a strand.', choices: {} },
   'gathering.wraps': { label: 'Wraps of the gathering knot', help: 'Turns of the cord that binds all strands under the pot.', choices: {} },

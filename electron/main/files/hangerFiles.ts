@@ -1,6 +1,6 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { basename, resolve } from 'node:path'
-import { HANGER_BYTES_LIMIT, type FileFailure, type FileToken, type NamedFile, type OpenedHanger, type SaveOptions, type SaveOutcome } from '../../contract'
+import { HANGER_BYTES_LIMIT, type FileFailure, type FileToken, type NamedFile, type OpenedHanger, type ReadListedOutcome, type SaveOptions, type SaveOutcome } from '../../contract'
 import { errorCode, failureOf, fileFailure } from './fileProblem'
 import { readLimited } from './readLimited'
 import { writeAtomic } from './writeAtomic'
@@ -19,6 +19,8 @@ export interface HangerFiles {
   /** @throws if the token was never handed out */
   readonly pathOf: (token: FileToken) => string
   readonly open: (path: string) => Promise<{ readonly ok: true, readonly hanger: OpenedHanger } | FileFailure>
+  /** The text alone: what was last seen in the file, for saving over it, stays as it was. */
+  readonly look: (token: FileToken) => Promise<ReadListedOutcome>
   readonly save: (token: FileToken, text: string, options: SaveOptions) => Promise<SaveOutcome>
   /** Writes under a name the user has just chosen, and so has agreed to replace what is there. */
   readonly saveAs: (path: string, text: string) => Promise<{ readonly ok: true, readonly saved: NamedFile } | FileFailure>
@@ -92,6 +94,14 @@ export function createHangerFiles(): HangerFiles {
         const file = know(path)
         file.fingerprint = fingerprintOf(bytes)
         return { ok: true, hanger: { token: file.token, name: basename(file.path), text } }
+      } catch (error) {
+        return failureOf(error)
+      }
+    },
+    async look(token) {
+      try {
+        const bytes = await readLimited(find(token).path, HANGER_BYTES_LIMIT)
+        return bytes ? { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) } : fileFailure('TOO_LARGE', TOO_LARGE)
       } catch (error) {
         return failureOf(error)
       }

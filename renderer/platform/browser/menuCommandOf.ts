@@ -8,6 +8,7 @@ const KEYS: Readonly<Record<string, MenuCommand>> = {
   'shift+p': 'pdf',
   'k': 'catalogue',
   'shift+l': 'shelf',
+  'shift+h': 'hangers',
   'z': 'undo',
   'y': 'redo',
   'shift+z': 'redo',

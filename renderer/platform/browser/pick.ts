@@ -24,7 +24,8 @@ const optionsFor = (extension: FileExtension): PickerOptions => {
   return { types: [{ description, accept: { [type]: [`.${extension}`] } }] }
 }
 
-async function nullIfDismissed<Value>(picking: Promise<Value>): Promise<Value | null> {
+/** What was picked; null where the user picked nothing. */
+export async function nullIfDismissed<Value>(picking: Promise<Value>): Promise<Value | null> {
   try {
     return await picking
   } catch (error) {

@@ -3,6 +3,7 @@ import { beforeEach, expect, test, vi } from 'vitest'
 import { createAnswerers, openPath, type Shell } from '../../../../electron/main/answerers'
 import { createDraftFile } from '../../../../electron/main/files/draftFile'
 import { createHangerFiles } from '../../../../electron/main/files/hangerFiles'
+import { createHangerFolder } from '../../../../electron/main/files/hangerFolder'
 import { createRecentFiles } from '../../../../electron/main/files/recentFiles'
 import { createShelfFile } from '../../../../electron/main/files/shelfFile'
 import { temporaryFolder } from './temporaryFolder'
@@ -14,8 +15,10 @@ const printed = new TextEncoder().encode('%PDF-1.7')
 
 beforeEach(() => {
   chosen = null
+  const files = createHangerFiles()
   shell = {
-    files: createHangerFiles(),
+    files,
+    folder: createHangerFolder(folder.file('memory/folder.json'), files),
     recent: createRecentFiles(folder.file('recent.json')),
     shelf: createShelfFile(folder.file('memory/shelf.json')),
     draft: createDraftFile(folder.file('memory/draft.json')),
@@ -23,6 +26,7 @@ beforeEach(() => {
     home: folder.path,
     closing: () => ({ setUnsaved: vi.fn(), closeAfterSave: vi.fn() }),
     chooseHanger: async () => chosen,
+    chooseFolder: async () => chosen,
     chooseShelf: async () => chosen,
     chooseTarget: vi.fn(async () => chosen),
     printPage: async () => printed,
@@ -36,6 +40,7 @@ test('a dialog that is dismissed is no failure', async () => {
   expect(await answers.savePdf.answer('Fern')).toEqual({ ok: true, name: null })
   expect(await answers.exportText.answer('Fern', 'svg', '<svg/>')).toEqual({ ok: true, name: null })
   expect(await answers.importShelfText.answer()).toEqual({ ok: true, imported: null })
+  expect(await answers.chooseFolder.answer()).toEqual({ ok: true, folder: null })
 })
 
 test('what was opened or saved is recent, what could not be is not', async () => {
@@ -101,4 +106,17 @@ test('a page that cannot be printed is told, and leaves no file', async () => {
   const answers = createAnswerers({ ...shell, printPage: () => Promise.reject(new Error('printing failed')) })
   expect(await answers.savePdf.answer('Fern')).toEqual({ ok: false, problem: { code: 'OTHER', detail: 'printing failed' } })
   expect(await readdir(folder.path)).toEqual([])
+})
+
+test('a hanger of the folder is opened by its token, and only then is it recent', async () => {
+  const answers = createAnswerers(shell)
+  await writeFile(folder.file('fern.strandwise'), '{"cord": 1}')
+  chosen = folder.path
+  expect(await answers.chooseFolder.answer()).toMatchObject({ ok: true, folder: { name: expect.stringMatching(/^strandwise-/) as string } })
+  const outcome = await answers.listFolder.answer()
+  const token = outcome.ok ? outcome.listing?.files[0]?.token ?? '' : ''
+  expect(await answers.readListed.answer(token)).toEqual({ ok: true, text: '{"cord": 1}' })
+  expect(await answers.recent.answer()).toEqual([])
+  expect(await answers.openRecent.answer(token)).toMatchObject({ ok: true, hanger: { token, name: 'fern.strandwise' } })
+  expect(await answers.recent.answer()).toMatchObject([{ name: 'fern.strandwise' }])
 })
