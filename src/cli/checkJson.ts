@@ -4,6 +4,7 @@ import { gathering } from '../check/gathering'
 import type { LinkResult } from '../check/linkResult'
 import type { Finding } from '../check/finding'
 import { swingPeriod } from '../check/swingPeriod'
+import { tipPush } from '../check/tipPush'
 import type { Solved } from '../check/solved'
 import { pottedTogether } from '../check/tiers/pottedTogether'
 import type { HangerDocument } from '../hanger/document'
@@ -72,6 +73,14 @@ function gatheringJson(solved: Solved): object {
   }
 }
 
+/** The push on the rim that tips the pot; its force null where none does. Null where it is not reckoned. */
+function tipPushJson(solved: Solved): object | null {
+  const push = tipPush(solved)
+  if (push === null) return null
+  const { tips, force, share, direction, locked, lean, tilt, work } = push
+  return { force: tips ? force : null, share: tips ? share : null, direction: tips ? direction : null, locked, lean, tilt, work }
+}
+
 /** How a wall planter hangs and shares its weight; null of any other hanger, or where its strands cannot go so. */
 function panelJson({ geometry: { panel }, panel: solved }: Solved): object | null {
   if (!panel?.ok || solved === null) return null
@@ -119,6 +128,7 @@ export function checkJson(file: string, document: HangerDocument, answer: Answer
     },
     sling: Object.fromEntries(CASES.map((code) => [code, solved.slings === null || !concerns(code) ? null : slingJson(solved.slings[code].drawn)])),
     panel: panelJson(solved),
+    tipPush: tipPushJson(solved),
     gathering: gatheringJson(solved),
     links: check.links.map(linkJson),
     remedies: answer.remedies.map((r) => ({ code: r.code, patch: r.patch, verdict: r.verdict, utilisation: r.utilisation })),

@@ -71,6 +71,7 @@ export const CHECK_ANSWER = z.strictObject({
     centreOfGravity: each(STATES, z.number()),
   }),
   sling: each(CASES, sling.nullable()),
+  tipPush: z.strictObject({ force: z.number().nullable(), share: z.number().nullable(), direction: z.number().nullable(), locked: z.boolean(), lean: z.number(), tilt: z.number(), work: z.number() }).nullable(),
   panel: z.strictObject({
     onWall: z.boolean(),
     edgeFromAxis: z.number(),

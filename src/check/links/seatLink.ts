@@ -11,6 +11,7 @@ import { entering, fromCatalogue, worked } from '../term'
 import type { Verdict } from '../verdict'
 import { temperAssumed } from './assumedPart'
 import { edgeSlip, leastLever } from './seat/edgeSlip'
+import { heldByAll } from './seat/heldByAll'
 import { lockedLimit, slidingLimit } from './seat/seatLimit'
 import { temperByShape } from './shapeDoubt'
 
@@ -120,8 +121,10 @@ function bySliding(solved: Solved, code: CaseCode, path: TautPath): Evidence {
 function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
   const { answers } = solved.hanger
   const friction = FIBRE_PROPERTIES[answers['cord.fibre']].onPot
-  const share = noSlipOffset(friction.value, path.turn)
   const lever = leastLever(solved, path.leave.r)
+  const pair = noSlipOffset(friction.value, path.turn)
+  const all = heldByAll(solved, code, friction.value, pair * lever) / lever
+  const share = Math.min(pair, all)
   const held = share * lever
   const offset = Math.max(answers['seat.offset'], LEAST_OFFSET.value)
   const slides = offset > held
@@ -132,7 +135,7 @@ function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
     atLeast,
     part: 'friction',
     demand: { value: offset, unit: 'm' },
-    capacity: { value: held, unit: 'm', basis: 'computed', source: 'no-slip test of one pair of strands' },
+    capacity: { value: held, unit: 'm', basis: 'computed', source: 'no-slip test of the strands at the gathering knot' },
     // Friction on a wet glazed rim is nobody's measured number.
     grade: 'model',
     terms: [
@@ -140,7 +143,9 @@ function byFriction(solved: Solved, code: CaseCode, path: TautPath): Evidence {
       entering('leaveRadius', 'a', lever, 'm', 'computed', 'where the strands leave the pot, in the direction in which it tips most easily'),
       fromCatalogue('frictionOnPot', 'mu_pot', friction),
       entering('turnAngle', 'alpha', path.turn, 'rad', 'computed', 'turn over rim and base edge'),
-      worked('frictionShare', 'e_a', share, '1', 'tanh(mu_pot * alpha)', 'tensions T e^(+-mu alpha) of one pair must balance at the knot'),
+      all < pair
+        ? entering('frictionShare', 'e_a', share, '1', 'computed', 'tensions T e^(+-mu alpha) of all strands must balance at the knot, in the worst direction')
+        : worked('frictionShare', 'e_a', share, '1', 'tanh(mu_pot * alpha)', 'tensions T e^(+-mu alpha) of one pair must balance at the knot'),
       worked('capacity', 'R', held, 'm', 'a * e_a', 'offset that friction can hold'),
     ],
   }

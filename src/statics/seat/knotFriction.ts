@@ -52,7 +52,7 @@ export interface HeldOffsetInput {
   readonly edges: readonly (readonly [x: number, y: number])[]
   readonly friction: number
   /** Directions seen from above in which the weight may sit aside, rad; and how far at most, m. */
-  readonly directions: readonly Radians[]
+  readonly directions: readonly number[]
   readonly most: Metres
 }
 
@@ -60,7 +60,7 @@ export interface HeldOffsetInput {
 export interface HeldOffset {
   readonly held: boolean
   readonly offset: Metres
-  readonly direction: Radians | null
+  readonly direction: number | null
 }
 
 /**

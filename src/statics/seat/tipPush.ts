@@ -1,4 +1,4 @@
-import { newtons, radians, type Metres, type Newtons, type Radians } from '../../quantity/si'
+import { newtons, radians, type Newtons, type Radians } from '../../quantity/si'
 import { balanceAt } from '../sling/balanceAt'
 import { hasFallen } from '../sling/findRest'
 import { lostSupport } from '../sling/lastingRest'
@@ -12,11 +12,11 @@ import { solveScene } from '../sling/solveSling'
 import { poseOf, turnAbout } from '../sling/freeTurn'
 import { lasts, slidingScene, slidingSeatError, type SlidingSeat, type SlidingSeatError } from './slidingSeat'
 
-/** A level push on the pot's axis at a height above its base, from some directions, and the tilt that counts as tipped. */
+/** A level push on the pot's axis at a height above its base, m, in some directions, and the lean that counts as tipped. */
 export interface PushAt {
-  readonly height: Metres
+  readonly height: number
   /** Where to it pushes, seen from above, rad. */
-  readonly directions: readonly Radians[]
+  readonly directions: readonly number[]
   readonly tipsAbove: Radians
 }
 
@@ -27,7 +27,7 @@ export type TipPush =
     readonly force: Newtons
     readonly share: number
     readonly tips: boolean
-    readonly direction: Radians
+    readonly direction: number
     /** Whether it then leans too far, or has no rest any more. */
     readonly how: 'LEANS' | 'NO_REST'
     /** How far its axis then stands from the line of weight and push together, and from the vertical. */

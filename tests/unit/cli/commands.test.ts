@@ -42,7 +42,7 @@ describe('check', () => {
     const keys = Object.keys(answers('check', 'ordinary.strandwise', '--json')[0] ?? {})
     for (const file of ['empty.strandwise', 'no-pot.strandwise']) expect(Object.keys(answers('check', file, '--json')[0] ?? {})).toEqual(keys)
     expect(keys).toEqual([
-      'format', 'version', 'file', 'name', 'verdict', 'verdicts', 'governing', 'weights', 'tiers', 'geometry', 'sling', 'panel', 'gathering', 'links', 'remedies', 'heaviest', 'care', 'cautions', 'assumed', 'findings',
+      'format', 'version', 'file', 'name', 'verdict', 'verdicts', 'governing', 'weights', 'tiers', 'geometry', 'sling', 'panel', 'tipPush', 'gathering', 'links', 'remedies', 'heaviest', 'care', 'cautions', 'assumed', 'findings',
     ])
   })
 

@@ -1,6 +1,9 @@
+import { TIPS_ABOVE } from '../../../catalogue/seat'
 import type { CaseCode } from '../../../load/loadCases'
-import { metres } from '../../../quantity/si'
+import { metres, radians } from '../../../quantity/si'
 import { lockedSeatLimit, slidingRatio, slidingSeatLimit } from '../../../statics/seat'
+import { slidingHeightLimit } from '../../../statics/seat/slidingHeightLimit'
+import { lasts, solveSlidingSeat } from '../../../statics/seat/slidingSeat'
 import { strandedSeatLimit, type SeatStrand } from '../../../statics/strandedSeat'
 import type { TautPath } from '../../../statics/tautPath'
 import { hasCorners } from '../../legPlaces'
@@ -9,6 +12,7 @@ import { tensionsOf } from '../../slingBattery'
 import type { Solved } from '../../solved'
 import { entering, worked } from '../../term'
 import { legStrain } from '../legStrain'
+import { seatOf } from './seatOf'
 
 /** How far above the leave points the centre of gravity may stand, m, and the lines it follows from; symbol y. */
 export interface SeatLimit {
@@ -52,7 +56,7 @@ export function slidingLimit(solved: Solved, code: CaseCode, path: TautPath): Se
 }
 
 /**
- * With strands of any places, taken to hang from a point over the pot: from where a stick carries them; of a level
+ * With strands of any places, the lesser of two: as they hang, and taken to hang from a point over the pot: from where a stick carries them; of a level
  * ring from the hook, or from where the legs would meet if they ran on, whichever is worse, for the ring may tilt.
  */
 function limitOfStrands(solved: Solved, code: CaseCode, locked: boolean): number {
@@ -69,5 +73,25 @@ function limitOfStrands(solved: Solved, code: CaseCode, locked: boolean): number
   const rise = Math.min(...legs.map(({ path }) => path.top - path.leave.z))
   const out = Math.min(...legs.map(({ path }) => path.leave.r))
   const points = ringRadius === 0 ? [rise] : [rise + answers['ring.rise'], ...(out > ringRadius ? [(rise * out) / (out - ringRadius)] : [])]
-  return Math.min(...points.map((from) => strandedSeatLimit({ strands, rise: metres(from), locked })))
+  const limit = Math.min(...points.map((from) => strandedSeatLimit({ strands, rise: metres(from), locked })))
+  return locked ? limit : Math.min(limit, limitAsHung(solved, code, limit))
+}
+
+/** So fine that a heavier pot never seems to stand a hair better. */
+const WITHIN = metres(1e-7)
+
+/**
+ * With every strand from its own upper end, above the leave points, if that is less than a height known to count;
+ * solved as it hangs, so that it tips where it would lean too far. -Infinity where it finds no rest even with its
+ * centre of gravity at its base.
+ */
+function limitAsHung(solved: Solved, code: CaseCode, most: number): number {
+  const { geometry: { path } } = solved
+  const seat = seatOf(solved, code)
+  if (seat === null || !path.ok || !Number.isFinite(most)) return most
+  const at = path.leave.z + most
+  const mostTilt = radians(TIPS_ABOVE.value)
+  if (lasts(seat, solveSlidingSeat({ ...seat, cg: [0, 0, at] }), mostTilt)) return most
+  const found = slidingHeightLimit(seat, { least: metres(Math.min(0, at)), most: metres(at), within: WITHIN, mostTilt })
+  return found.ok ? found.limit - path.leave.z : -Infinity
 }
