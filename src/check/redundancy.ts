@@ -1,9 +1,14 @@
 import { TIPS_ABOVE } from '../catalogue/seat'
+import { radians, STANDARD_GRAVITY } from '../quantity/si'
+import { withoutLeg } from '../statics/seat/withoutEach'
 import { inCase, stillApplying } from './cordStrength'
 import type { Outcome } from './finding'
 import { panelRedundancy, worseOutcome } from './panel/panelRedundancy'
 import { legSections, weakestSection } from './sections'
+import { slingInput } from './slingBattery'
+import { legStiffness } from './solve'
 import type { CaseSling, Solved } from './solved'
+import { centreOfAll } from './tiers/centreOfAll'
 import { cordFactors } from './timeFactors'
 
 /** What happens if one leg, or one strand of a leg, gives way. A statement, not a verdict. */
@@ -50,8 +55,17 @@ function legGone(solved: Solved, after: CaseSling, sudden: CaseSling): Outcome {
   const allowedSudden = allowedInAccident(solved, 'legPartedSudden', 0)
   if (allowed === null || allowedSudden === null) return 'unknown'
   if (after.tension > allowed || sudden.tension > allowedSudden) return 'falls'
-  const tilt = 'tiltRadians' in after.drawn ? after.drawn.tiltRadians : Infinity
-  return tilt > TIPS_ABOVE.value ? 'tips' : 'stays'
+  return worseOutcome(withoutEachKind(solved))
+}
+
+/** How the pot hangs without each leg in turn, one standing for those alike: the one that pulls hardest need not be the one that tips it most. */
+function withoutEachKind({ hanger: { answers }, plan, cord, loads, potted, drawnKnot }: Solved): readonly Outcome[] {
+  if (plan === null) return []
+  const load = loads.legParted
+  const stiffness = legStiffness(answers, cord)
+  const { centre } = centreOfAll(potted[load.case.state].centre, 0, load, drawnKnot)
+  const sling = slingInput({ plan, stiffness, bedded: stiffness, mass: load.weight / STANDARD_GRAVITY, centre, offset: 0, tolerance: 0 }, stiffness, [0, 0, centre], [])
+  return plan.distinct.map((leg) => withoutLeg(sling, leg, radians(TIPS_ABOVE.value)).outcome)
 }
 
 /** Where the rest of the leg cannot carry its share, the strand takes the leg with it. */

@@ -1,5 +1,5 @@
 import type { SlingErrorCode, SlingInput, SlingResult, Vec3 } from '../sling/result'
-import type { KnotShift } from '../sling/knotShift'
+import type { KnotShift } from '../sling/knot'
 import { sceneOf, sceneWallOf, type Scene } from '../sling/scene'
 import { slingError } from '../sling/slingError'
 import { solveScene } from '../sling/solveSling'

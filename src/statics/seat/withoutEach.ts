@@ -19,17 +19,18 @@ export interface Without {
 
 /** Takes away each leg in turn; all rests that are found count, the worst of each figure is told. */
 export const withoutEachLeg = (input: SlingInput, tipsAbove: Radians): readonly Without[] =>
-  input.A.map((_, leg) => without(input, leg, tipsAbove))
+  input.A.map((_, leg) => withoutLeg(input, leg, tipsAbove))
 
 /** Parts one strand of each leg in turn, of which it has so many: the leg is left as many times less stiff. */
 export const withoutEachStrand = (input: SlingInput, strands: readonly number[], tipsAbove: Radians): readonly Without[] =>
   input.A.map((_, leg) => {
     const count = strands[leg] ?? 1
-    if (!(count > 1)) return without(input, leg, tipsAbove)
+    if (!(count > 1)) return withoutLeg(input, leg, tipsAbove)
     return judged(leg, { ...input, EA: input.EA.map((EA, i) => (i === leg ? (EA * (count - 1)) / count : EA)) }, tipsAbove, null)
   })
 
-function without(input: SlingInput, gone: number, tipsAbove: Radians): Without {
+/** Takes away one leg, counted from 0. */
+export function withoutLeg(input: SlingInput, gone: number, tipsAbove: Radians): Without {
   const left = <T>(list: readonly T[]): T[] => list.filter((_, i) => i !== gone)
   return judged(gone, { ...input, A: left(input.A), B: left(input.B), L0: left(input.L0), EA: left(input.EA) }, tipsAbove, gone)
 }

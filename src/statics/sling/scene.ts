@@ -1,4 +1,4 @@
-import type { KnotShift } from './knotShift'
+import type { KnotShift } from './knot'
 import type { Push } from './push'
 import type { Contact, SlingInput } from './result'
 

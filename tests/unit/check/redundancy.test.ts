@@ -50,3 +50,11 @@ test('is a statement, no verdict: over furniture a hanger of three legs holds as
   expect(verdicts.hanger).toMatch(/^(holds|just holds)$/)
   expect(links.map((l) => l.case)).not.toContain('legParted')
 })
+
+test('along a stick the leg that is missed most need not be the one that leaves the hardest pull', () => {
+  // Without an outer leg the pot tips; without an inner one a neighbour pulls harder, and the pot hangs nearly level.
+  const check = checkOf({ ...ORDINARY, 'make.top': 'stick', 'stick.bunch': '280 mm', 'plant.height': '20 cm', 'plant.mass': '3 kg' })
+  const drawn = check.solved.slings?.legParted.drawn
+  expect(drawn !== undefined && 'tiltRadians' in drawn ? drawn.tiltRadians : NaN).toBeLessThan(0.2)
+  expect(check.redundancy.leg).toBe('tips')
+})
