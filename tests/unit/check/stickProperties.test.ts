@@ -5,7 +5,7 @@ import { manyCases } from '../quantity/manyCases'
 import { improvements } from './improvements'
 import { stickPatch } from './stickPatch'
 
-const HANGERS = Array.from({ length: manyCases(80) }, (_, i): { seed: number; patch: Patch; check: CheckResult } => {
+const HANGERS = Array.from({ length: manyCases(100) }, (_, i): { seed: number; patch: Patch; check: CheckResult } => {
   const patch = stickPatch(i + 1)
   return { seed: i + 1, patch, check: checkOf(patch) }
 })

@@ -21,7 +21,7 @@ function show() {
   const card = mount({
     components: { LinkCard },
     setup: () => ({ result }),
-    template: '<LinkCard v-if="result.check" :check="result.check" link="leg" :stale="result.stale" />',
+    template: '<LinkCard v-if="result.check" :check="result.check" part="leg" :stale="result.stale" />',
   }, { attachTo: document.body })
   const log = () => card.get('section[aria-label="Your own pull tests"]')
   const rows = (): readonly DOMWrapper<Element>[] => log().findAll('fieldset')
