@@ -41,7 +41,7 @@ export interface CheckResult {
  * REDUNDANCY_STRAND and REDUNDANCY_LEG always (of a panel REDUNDANCY_PANEL), WEIGHED_STATE_ASSUMED where a weight came without its
  * state, RESERVE_CHANGED or RESERVE_NEEDS_REASON where the maker gave a reserve of their own, FORCE_FROM_MASS
  * where a force was given as a mass, LEANS_IN_WIND outdoors, TUG_RECKONED where somebody may pull at it,
- * LOWER_NOT_WEIGHED and TIERS_HELD_BY_WRAPS of pots one under another.
+ * LOWER_NOT_WEIGHED, TIERS_OWN_CORDS and TIERS_HELD_BY_WRAPS of pots one under another.
  */
 export function assess(solved: Solved): CheckResult {
   const { answers, assumed } = solved.hanger

@@ -40,6 +40,7 @@ export type Finding =
   | { readonly code: 'SEAT_LOCKED' }
   | { readonly code: 'SEAT_LOWER_OUT' }
   | { readonly code: 'LOWER_NOT_WEIGHED'; readonly pots: number; readonly watered: number }
+  | { readonly code: 'TIERS_OWN_CORDS' }
   | { readonly code: 'TIERS_HELD_BY_WRAPS'; readonly assumed: boolean }
   | { readonly code: 'SEAT_ON_FRICTION' }
   | { readonly code: 'SEAT_SLIDES' }

@@ -82,6 +82,7 @@ const FINDING_WORDS: Words = {
     : 'The strands lie round the saucer, and the pot stands loose in it; how firmly both sit is “just holds” at best.'),
   SEAT_LOWER_OUT: () => 'Judged as it stands when what hangs below it is lifted out, for then it tips most easily.',
   LOWER_NOT_WEIGHED: ({ pots, watered }) => `${pots === 1 ? 'The lower pot was' : 'The lower pots were'} not weighed and ${pots === 1 ? 'counts' : 'count together'} as ${massText(watered)} watered, the heaviest of what size and the first pot suggest; weighing ${pots === 1 ? 'it' : 'them'} settles it.`,
+  TIERS_OWN_CORDS: () => 'The lower pot’s cords come down past the pot above, which presses them outwards: how they bend there is not reckoned, so they are “just holds” at best. Keep them clear of its rim.',
   TIERS_HELD_BY_WRAPS: ({ assumed }) => `${assumed ? 'It was not said what the lower pot hangs from, so it is taken to hang' : 'The lower pot hangs'} on cords that nothing but the upper wraps hold: how well is only reckoned. Strands that run on through the wraps from the top hold by their own strength.`,
   SEAT_LOCKED: () => 'The pot stands higher than bare strands could hold; the cradle’s first knots, tied between the legs on the pot’s side, keep it from tipping.',
   SEAT_ON_FRICTION: () => 'The pot stands higher than smooth strands could hold; only friction keeps it from tipping. Tie the cradle’s first knots on the pot’s side.',

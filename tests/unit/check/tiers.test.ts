@@ -92,6 +92,15 @@ describe('pots one under another', () => {
     })
   })
 
+  test('cords of their own past the pot above just hold at best, and it is said why', () => {
+    const check = tiered({ 'tiers.how': 'ownCords' })
+    const lower = check.links.filter((l) => l.link === 'leg' && l.tier === 2)
+    expect(lower.length).toBeGreaterThan(0)
+    expect(lower.map((l) => l.verdict)).not.toContain('holds')
+    expect(check.findings.map((f) => f.code)).toContain('TIERS_OWN_CORDS')
+    expect(tiered({}).findings.map((f) => f.code)).not.toContain('TIERS_OWN_CORDS')
+  })
+
   test('strands that run on relieve the wraps; cords that only wraps hold ask more of them, and just hold at best', () => {
     const [runOn, wrapped] = [tiered({}), tiered({ 'tiers.how': 'wrapped' })]
     const alone = checkOf({ ...TIERS, 'make.arrangement': 'legs' })

@@ -45,6 +45,7 @@ const SAMPLES: { readonly [C in FindingCode]: readonly (readonly [Numbers<C>, ..
   SEAT_LOCKED: [[{}]],
   SEAT_LOWER_OUT: [[{}]],
   LOWER_NOT_WEIGHED: [[{ pots: 1, watered: 4.6 }, '4.6 kg', 'The lower pot was'], [{ pots: 2, watered: 9.3 }, '9.3 kg', 'together']],
+  TIERS_OWN_CORDS: [[{}, 'just holds']],
   TIERS_HELD_BY_WRAPS: [[{ assumed: true }, 'not said'], [{ assumed: false }, 'hangs on cords']],
   SEAT_ON_FRICTION: [[{}]],
   SEAT_SLIDES: [[{}]],
