@@ -2,7 +2,7 @@ import { fieldOf, type FieldPath } from '#core'
 
 /** What is left open because there is none of it, not because it is not known. */
 const NONE: ReadonlySet<FieldPath> = new Set([
-  'weighed.tare', 'saucer.width', 'reservoir.volume', 'cover.inside', 'testHang.mass', 'testHang.volume', 'cord.rated', 'ring.rated', 'hook.rated', 'fixing.rated', 'fixing.proof', 'reserve.own',
+  'weighed.tare', 'saucer.width', 'reservoir.volume', 'cover.inside', 'cradle.second', 'testHang.mass', 'testHang.volume', 'cord.rated', 'ring.rated', 'hook.rated', 'fixing.rated', 'fixing.proof', 'reserve.own',
 ])
 
 /** What stands in pencil where nothing is typed and nothing is assumed. */

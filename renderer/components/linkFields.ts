@@ -18,6 +18,7 @@ export const LINK_FIELDS: Readonly<Record<LinkCode, readonly FieldPath[]>> = {
   ringCord: ['ring.lies', 'ring.cords', 'ring.cordStrands', 'ring.rise', 'ring.inside', 'ring.wire', 'hook.wire', ...CORD, 'place.beneath', 'place.exposure', 'place.life'],
   ring: ['make.top', 'ring.lies', 'ring.rated', 'ring.metal', 'ring.wire', 'ring.inside', 'testHang.mass', 'testHang.time'],
   leg: ['panel.width', 'panel.front', 'panel.behind', 'panel.cords', 'panel.height', 'panel.rise', 'panel.behindWidth', 'panel.thickness', 'panel.knots', 'panel.knotSpacing', 'make.legs', 'make.strands', 'make.build', 'make.joined', ...CORD, 'make.legLength', 'make.totalLength', 'make.fringe', 'place.exposure', 'place.life'],
+  cradle: ['cradle.kind', 'cradle.first', 'cradle.second', 'pot.base', 'pot.height', 'make.legs', 'plant.height'],
   seat: ['panel.rise', 'cradle.kind', 'cradle.first', 'pot.rim', 'pot.height', 'pot.base', 'pot.strandsAt', 'plant.height', 'seat.offset'],
   gatheringTurn: ['panel.front', 'panel.behind', 'make.strands', ...CORD, 'pot.drainage', 'place.exposure', 'place.watering', 'place.life'],
   wrapHoop: ['make.legs', 'make.strands', ...CORD, 'place.life'],

@@ -115,7 +115,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
     })),
   },
   {
-    code: 'netCradle', helps: ['seat'], plannedOnly: true, cost: 4,
+    code: 'netCradle', helps: ['cradle', 'seat'], plannedOnly: true, cost: 4,
     patches: ({ solved: { geometry: { path, onSide: { from, to } } } }) => (path.ok ? [{ 'cradle.kind': 'net', 'cradle.first': mm((from + to) / 2) }] : []),
   },
   {

@@ -9,5 +9,8 @@ export const SOFT_LEGS: Value = value(0.5, '1', 'from memory', 'a judgement: mar
 /** Least offset of the weight from the axis, m, however truly the pot is set in. */
 export const LEAST_OFFSET: Value = value(0.005, 'm', 'common practice', 'no pot is set in truer than this by eye')
 
+/** Tilt by which a pot may be pushed by hand or head, rad. */
+export const TILT_BY_HAND: Value = value((15 * Math.PI) / 180, 'rad', 'common practice', 'a judgement: as far as a pot is pushed aside in its cradle when it is watered or met in passing')
+
 /** Tilt above which a pot slides out of what is left of its seat, rad. */
 export const TIPS_ABOVE: Value = value((15 * Math.PI) / 180, 'rad', 'from memory', 'a judgement: about the friction angle of cotton cord on a glazed pot (0.24: 13.5 degrees)')

@@ -47,6 +47,11 @@ export type Finding =
   | { readonly code: 'SEAT_TOPPLES' }
   | { readonly code: 'CRADLE_UNDER_BASE'; readonly first: number; readonly least: number }
   | { readonly code: 'CRADLE_ABOVE_RIM'; readonly first: number; readonly most: number }
+  | { readonly code: 'CRADLE_LOW'; readonly first: number; readonly needed: number | null }
+  | { readonly code: 'CRADLE_GAPS'; readonly gap: number; readonly base: number }
+  | { readonly code: 'CRADLE_SECOND_LOW'; readonly first: number; readonly second: number }
+  | { readonly code: 'BASE_ON_KNOT'; readonly bundle: number; readonly base: number }
+  | { readonly code: 'NET_TOO_NARROW'; readonly girth: number; readonly opens: number; readonly second: number }
   | { readonly code: 'GRIP_UNTESTED'; readonly testMass: number }
   | { readonly code: 'WRAPPING_CORD_SHORT'; readonly length: number; readonly makes: number; readonly wraps: number; readonly needed: number }
   | { readonly code: 'TEST_HANG_TOO_SHORT'; readonly time: number; readonly least: number }

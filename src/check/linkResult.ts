@@ -6,7 +6,7 @@ import type { FactorCode, TermCode } from './termCodes'
 import { verdictFor, worse, type Verdict } from './verdict'
 
 /** Links of the load path from the building down; the order is that of the ladder. */
-export const LINKS = ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ringCord', 'ring', 'leg', 'seat', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'load'] as const
+export const LINKS = ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ringCord', 'ring', 'leg', 'cradle', 'seat', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'load'] as const
 export type LinkCode = (typeof LINKS)[number]
 /** Who answers for a link: the maker of the hanger, or the place it hangs in. */
 export type Side = 'hanger' | 'place'
@@ -15,7 +15,7 @@ export type Side = 'hanger' | 'place'
 export const PARTS = [
   'whole', 'larksHead', 'bend', 'plainStrands', 'fillers', 'alternatingKnots', 'spiralKnots', 'tiedStrands', 'splicedStrands', 'gluedStrands', 'potEdge', 'turn', 'ultimateRoute', 'allowableRoute', 'rated', 'wireHinge', 'ringCollapse',
   'testHang', 'gripModel', 'dropSlip', 'sliding', 'locked', 'friction', 'shankBending', 'weldedChain', 'openChain', 'tiedToStick', 'stickBending', 'stickBendingAllowed', 'stickShear', 'stickShearAllowed', 'judgedBending', 'lowTable', 'pulledInPlace', 'pinInWood', 'pinAtFace', 'armHinge',
-  'frontStrands', 'backStrands', 'panelCords', 'frontNet',
+  'frontStrands', 'backStrands', 'panelCords', 'frontNet', 'overKnots', 'onKnot', 'netOpens',
 ] as const
 export type Part = (typeof PARTS)[number]
 

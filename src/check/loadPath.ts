@@ -1,6 +1,7 @@
 import type { LinkCode, LinkResult } from './linkResult'
 import { connectorLink } from './links/connectorLink'
 import { bracketLink } from './links/bracketLink'
+import { cradleLink } from './links/cradleLink'
 import { fixingLink } from './links/fixingLink'
 import { gatheringGripLink } from './links/gatheringGripLink'
 import { gatheringTurnLink } from './links/gatheringTurnLink'
@@ -36,6 +37,7 @@ export const LOAD_PATH: Readonly<Record<LinkCode, (solved: Solved) => readonly L
   ringCord: ringCordLink,
   ring: ringLink,
   leg: ofEachTier((solved) => (isPanel(solved) ? panelLegLink : legLink)(solved)),
+  cradle: ofEachTier(cradleLink),
   seat: seatOfEachTier((solved) => (isPanel(solved) ? panelSeatLink : seatLink)(solved)),
   gatheringTurn: ofEachTier((solved) => (isPanel(solved) ? panelTurnLink : gatheringTurnLink)(solved)),
   wrapHoop: ofEachTier(wrapHoopLink),

@@ -26,6 +26,7 @@ export function anchorsOf(scene: Scene): Drawing['anchors'] {
     ringCord: between([check.solved.geometry.ringRadius * 0.7, pose.hangingPoint[2]], [0, carried], 0.5),
     ring: [check.solved.geometry.ringRadius, check.solved.geometry.ringRadius > 0 || hasStick ? hanging[1] : (carried + pose.hangingPoint[2]) / 2],
     leg: between(view.front(pose.upperEnd(rightmost)), view.front(pose.leavePoint(rightmost)), 0.5),
+    cradle: view.front(onStrand(scene, rightmost, answers['cradle.first'] / 2)),
     seat: view.front(onStrand(scene, rightmost, answers['cradle.first'])),
     gatheringTurn: between([x, z], facing(scene, pose.path.knotToBaseEdge, 0), 0.3),
     wrapHoop: [x, z - cord / 2],

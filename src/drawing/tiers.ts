@@ -66,7 +66,7 @@ export const lowerDimensions = (lower: readonly LowerScene[]): readonly Dimensio
   })
 })
 
-const POINTED = ['leg', 'seat', 'gatheringTurn', 'wrapHoop', 'gatheringGrip'] as const
+const POINTED = ['leg', 'cradle', 'seat', 'gatheringTurn', 'wrapHoop', 'gatheringGrip'] as const
 
 /** Where their parts are. */
 export const lowerAnchors = (lower: readonly LowerScene[]): Drawing['anchors'] => Object.fromEntries(lower.flatMap(({ tier, scene, by }) => {

@@ -108,6 +108,7 @@ export const FIELDS = {
   'make.code': text(24),
   'cradle.kind': choice(['net', 'open'], 'net', 'neighbouring legs are knotted together round the pot', LATER),
   'cradle.first': quantity('length', 10 * mm, 1, times(0.55, 'pot.rim', 'mm', 'first knots about half the rim above the gathering knot'), LATER),
+  'cradle.second': open('length', 20 * mm, 1.5, LATER),
   'gathering.wraps': quantity('count', 1, 40, is(8, '', 'common practice', 'eight wraps'), LATER),
   'gathering.cordLength': open('length', 100 * mm, 20, LATER),
   'gathering.tails': quantity('length', 0, 1, is(200 * mm, 'mm', 'common practice', 'a hand’s width left at both ends to pull on'), TACIT),

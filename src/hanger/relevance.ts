@@ -169,6 +169,7 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'panel.behindWidth': asPanel,
   'panel.thickness': asPanel,
   'panel.cords': asPanel,
+  'cradle.second': (a) => !asPanel(a) && a['cradle.kind'] === 'net',
   'panel.knots': (a) => asPanel(a) && a['cradle.kind'] === 'net',
   'panel.knotSpacing': (a) => asPanel(a) && a['cradle.kind'] === 'net' && a['panel.knots'] !== null,
   'reserve.reason': (a) => a['reserve.own'] !== null,

@@ -130,6 +130,7 @@ export const CATALOGUE_NAMES: Readonly<Record<string, string>> = {
   'seat.CENTRE_MARGIN': 'margin on the height of the centre of gravity where the pot may tip',
   'seat.LEAST_OFFSET': 'least offset of the weight from the axis',
   'seat.SOFT_LEGS': 'stiffness of the legs over that reckoned where the pot may tip',
+  'seat.TILT_BY_HAND': 'tilt by which a pot may be pushed in its cradle',
   'seat.TIPS_ABOVE': 'tilt above which a pot slides out of its seat',
   'soaking.CORD_DRIPPING': 'water in dripping cord over its dry mass',
   'soaking.CORD_WETTED': 'water in wetted cord over its dry mass',

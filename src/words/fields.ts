@@ -85,6 +85,7 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'make.code': { label: 'Tag code', help: 'What stands on the tag that hangs with it, so that the hanger is found again.', choices: {} },
   'cradle.kind': { label: 'Cradle', help: 'Neighbouring legs knotted together round the pot, or strands left open.', choices: { net: 'knotted together (net)', open: 'open strands' } },
   'cradle.first': { label: 'First knots of the cradle', help: 'From the gathering knot up along a strand.', choices: {} },
+  'cradle.second': { label: 'Second row of the cradle’s knots', help: 'From the gathering knot up along a strand; leave open if there is none.', choices: {} },
   'gathering.wraps': { label: 'Wraps of the gathering knot', help: 'Turns of the cord that binds all strands under the pot.', choices: {} },
   'gathering.cordLength': { label: 'Length of the wrapping cord', help: 'As cut, before it is wrapped; leave open to be told what to cut.', choices: {} },
   'gathering.tails': { label: 'Ends left of the wrapping cord', help: 'Both together, to pull the knot tight; what is left is cut off or tucked in.', choices: {} },
