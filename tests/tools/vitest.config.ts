@@ -23,12 +23,12 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'shell', environment: 'node', include: ['tests/unit/electron/**/*.test.ts'], benchmark: { include: [] } },
+        test: { name: 'shell', environment: 'node', isolate: false, include: ['tests/unit/electron/**/*.test.ts'], benchmark: { include: [] } },
       },
       {
         extends: true,
         plugins: [vue()],
-        test: { name: 'renderer', environment: 'happy-dom', include: ['tests/unit/renderer/**/*.test.ts'], benchmark: { include: [] } },
+        test: { name: 'renderer', environment: 'happy-dom', isolate: false, include: ['tests/unit/renderer/**/*.test.ts'], benchmark: { include: [] } },
       },
     ],
   },

@@ -1,5 +1,5 @@
-import { enableAutoUnmount, mount, type DOMWrapper } from '@vue/test-utils'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { disableAutoUnmount, enableAutoUnmount, mount, type DOMWrapper } from '@vue/test-utils'
+import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { forceText, pullTestSummary, type PullTestColumn } from '#core'
 import LinkCard from '../../../../renderer/components/LinkCard.vue'
 import PullTestsEntry from '../../../../renderer/strength/PullTestsEntry.vue'
@@ -10,6 +10,7 @@ import { demoDocument } from '../hangers'
 import { settled, startPage } from '../page'
 
 enableAutoUnmount(afterEach)
+afterAll(disableAutoUnmount)
 beforeEach(startPage)
 afterEach(() => { vi.unstubAllGlobals() })
 

@@ -1,11 +1,12 @@
-import { enableAutoUnmount, mount } from '@vue/test-utils'
-import { afterEach, describe, expect, it } from 'vitest'
+import { disableAutoUnmount, enableAutoUnmount, mount } from '@vue/test-utils'
+import { afterAll, afterEach, describe, expect, it } from 'vitest'
 import { forceText, legSectionTable, numberText, PART_NAMES, RUNG_GAP_TEXTS, strengthLadder, type Patch } from '#core'
 import SectionTable from '../../../../renderer/strength/SectionTable.vue'
 import StrengthLadder from '../../../../renderer/strength/StrengthLadder.vue'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 
 enableAutoUnmount(afterEach)
+afterAll(disableAutoUnmount)
 
 /** The ordinary hanger, but its cord known only by what is given. */
 const ladderOf = (patch: Patch) => {

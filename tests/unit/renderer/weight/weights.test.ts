@@ -1,11 +1,12 @@
-import { enableAutoUnmount, mount } from '@vue/test-utils'
-import { afterEach, describe, expect, it } from 'vitest'
+import { disableAutoUnmount, enableAutoUnmount, mount } from '@vue/test-utils'
+import { afterAll, afterEach, describe, expect, it } from 'vitest'
 import { massText, STATES, weightMakeup, type Patch } from '#core'
 import { barsOf, type Bar } from '../../../../renderer/weight/bars'
 import WeightBar from '../../../../renderer/weight/WeightBar.vue'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 
 enableAutoUnmount(afterEach)
+afterAll(disableAutoUnmount)
 
 /** The ordinary hanger with a pot that was never weighed and holds water. */
 const ESTIMATED: Patch = { ...Object.fromEntries(Object.entries(ORDINARY).filter(([path]) => !path.startsWith('weighed.'))), 'pot.drainage': 'none' }
