@@ -76,6 +76,13 @@ export default tseslint.config(
     },
   },
   {
+    // Nothing in the core awaits, and to load the types of its many tests takes longer than to lint them.
+    files: ['tests/unit/**/*.ts', 'tests/reference/**/*.ts', 'tests/bench/**/*.ts'],
+    ignores: ['tests/unit/{renderer,electron,cli,tools}/**'],
+    ...tseslint.configs.disableTypeChecked,
+    languageOptions: { parserOptions: { projectService: false, project: false } },
+  },
+  {
     files: ['**/*.{js,mjs,cjs}'],
     ...tseslint.configs.disableTypeChecked,
     languageOptions: { globals: globals.node, parserOptions: { projectService: false, project: false } },

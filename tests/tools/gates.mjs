@@ -19,7 +19,9 @@ const single = (script, args) => ({
 const gates = {
   lint: single(installed('eslint/bin/eslint.js'), ['-c', 'tests/tools/eslint.config.js', '.', '--max-warnings', '0']),
   imports: single(join(root, 'tests/tools/cycles.mjs'), []),
-  types: single(installed('vue-tsc/bin/vue-tsc.js'), ['-b']),
+  // The native compiler is seven times as fast, but knows nothing of Vue's files.
+  types: single(installed('typescript-native/bin/tsc'), ['-b', 'src', 'src/cli', 'electron', 'tests']),
+  vueTypes: single(installed('vue-tsc/bin/vue-tsc.js'), ['-b', 'renderer', 'tests/unit/renderer']),
   build: {
     run: async () => ({ code: await ensureBuilt() ? 0 : 1, output: '' }),
     count: (code) => ({ passed: code === 0 ? 1 : 0, failed: code === 0 ? 0 : 1 }),
@@ -40,7 +42,7 @@ const gates = {
 
 // Two lanes for two cores. The first speaks as it goes; the second is read out when the first has come
 // to the end of a gate, so that their lines do not mix.
-const LANES = [['build', 'unit', 'desktop'], ['lint', 'imports', 'types']]
+const LANES = [['build', 'unit', 'desktop'], ['lint', 'imports', 'types', 'vueTypes']]
 const results = new Map()
 
 async function runGate(name, stdio) {

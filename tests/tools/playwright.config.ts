@@ -20,7 +20,7 @@ export default defineConfig({
   timeout: 60_000,
   expect: { timeout: 15_000 },
   fullyParallel: false,
-  workers: 1,
+  workers: 2,
   reporter: 'list',
   projects: [
     { name: 'desktop', testMatch: '*.desktop.spec.ts' },
