@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { importShelf, readShelf, refusedEntryText, shelfFacts, shelfFileText, writeShelf } from '#core'
+import { manyCases } from '../quantity/manyCases'
 import { oneOf, seededRandom, wholeBetween } from '../quantity/seededRandom'
 import { ENTRIES } from './entries'
 
@@ -44,7 +45,7 @@ describe('whatever is offered as a shelf', () => {
     const random = seededRandom(71)
     const good = writeShelf({ entries: ENTRIES, extra: {} })
     const seen = new Set<string>()
-    for (let i = 0; i < 2500; i++) {
+    for (let i = 0; i < manyCases(1500); i++) {
       const text = anyText(random, good)
       const outcome = readShelf(text)
       if (!outcome.ok) {

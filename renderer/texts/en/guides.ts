@@ -1,0 +1,2 @@
+/** The guided pages: measuring, weighing, pull test, test hang. */
+export const GUIDES = {} as const

@@ -1,0 +1,2 @@
+/** How the maker likes numbers and the window. */
+export const HABITS = {} as const
