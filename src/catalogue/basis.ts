@@ -11,7 +11,7 @@ export type Basis = 'published' | 'common practice' | 'from memory' | 'computed'
  * The quality of the evidence behind a link's capacity, best first; the weakest one in a link sets
  * how much of what it may carry counts as "holds" (HOLDS_LIMIT in reserves.ts).
  */
-export type Grade = 'tested' | 'rated' | 'weighed' | 'table' | 'diameter' | 'model'
+export type Grade = 'tested' | 'rated' | 'weighed' | 'table' | 'diameter' | 'model' | 'fit'
 
 /** A single catalogue value with its birth certificate. `unit` is SI; '1' is a plain ratio. */
 export interface Value {

@@ -58,6 +58,7 @@ export const HOLDS_LIMIT: Readonly<Record<Grade, Value>> = {
   table: practice(0.65, LIMITS),
   diameter: practice(0.4, LIMITS),
   model: practice(0.4, LIMITS),
+  fit: practice(1, 'one length against another has no strength to scatter: what is as wide still goes through'),
 }
 
 /** Overall factor below which a cord link never "holds". */

@@ -21,6 +21,6 @@ export const TERM_CODES = [
   'othersMass', 'placeLoad', 'pullOut', 'along', 'fixings', 'countedFixings', 'widestRadius', 'leanDrop', 'reach', 'screws', 'pivotRise', 'highestScrew', 'leverSquares', 'middleLever', 'middleSquares',
   'pullOutRating', 'shearShare', 'alongCapacity', 'plugHole', 'boardBetween', 'leverInAll', 'armThick', 'armHigh', 'endWeight', 'asidePull', 'asideDown', 'plateWide', 'proofMass', 'anchorDepth', 'coneConstant', 'concreteStrength', 'coneBound',
   'lateralConstant', 'acrossGrain', 'countedDiameter', 'overLimit', 'lateralDepth', 'rootDiameter', 'bendingYield', 'bearingConstant', 'bearingPower', 'bearingPerLength', 'yieldReduction',
-  'knotsHeight', 'tiltByHand', 'gatheredStrands', 'bundlePacking', 'rowsApart', 'widestGirth', 'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'weightHeld', 'dropHeight', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare', 'behindPot', 'cornerPull', 'knotLoad', 'knotSpacing', 'firstKnots', 'widestRow',
+  'knotsHeight', 'tiltByHand', 'gatheredStrands', 'bundlePacking', 'rowsApart', 'centreHeight', 'centreMargin', 'leaveHeight', 'slidingLimit', 'leaveRadius', 'baseRadius', 'freeLength', 'rise', 'slidingRatio', 'weightHeld', 'dropHeight', 'strain', 'lockedLimit', 'seatOffset', 'frictionShare', 'behindPot', 'cornerPull', 'knotLoad', 'knotSpacing', 'firstKnots', 'widestRow',
 ] as const
 export type TermCode = (typeof TERM_CODES)[number]

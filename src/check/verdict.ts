@@ -35,7 +35,7 @@ export function verdictFor(utilisation: number, grade: Grade): Verdict {
   return grade === 'diameter' ? 'not enough known' : 'just holds'
 }
 
-const GRADES: readonly Grade[] = ['tested', 'rated', 'weighed', 'table', 'diameter', 'model']
+const GRADES: readonly Grade[] = ['fit', 'tested', 'rated', 'weighed', 'table', 'diameter', 'model']
 /**
  * The weaker of two grades.
  * @example weakerGrade('diameter', 'rated') // 'diameter'

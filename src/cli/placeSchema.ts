@@ -18,7 +18,7 @@ const fixing = z.strictObject({
   length: z.string().nullable(),
   count: z.int().positive().nullable(),
   depth: z.number().positive().nullable(),
-  grade: z.enum(['tested', 'rated', 'weighed', 'table', 'diameter', 'model']).nullable(),
+  grade: z.enum(['tested', 'rated', 'weighed', 'table', 'diameter', 'model', 'fit']).nullable(),
   basis: z.enum(['published', 'common practice', 'from memory', 'computed', 'your own', 'told by customer']).nullable(),
   changes: z.record(z.string(), z.string().nullable()).nullable(),
   largestTried: z.string().nullable(),

@@ -65,7 +65,7 @@ const CONES: Readonly<Record<ConeKind, string>> = {
 }
 
 const GRADES: Readonly<Record<Grade, string>> = {
-  tested: 'tested', rated: 'rated by its maker', weighed: 'cord weighed', table: 'from a table', diameter: 'known by diameter only', model: 'reckoned from a model',
+  tested: 'tested', rated: 'rated by its maker', weighed: 'cord weighed', table: 'from a table', diameter: 'known by diameter only', model: 'reckoned from a model', fit: 'one length against another',
 }
 
 /** Words for the codes that may stand in the path of a catalogue entry, by kind of code. */

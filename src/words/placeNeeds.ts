@@ -43,7 +43,7 @@ export const PLACE_FORM_NAMES: Readonly<Record<PlaceForm, readonly [one: string,
 }
 
 const HOW_KNOWN: Readonly<Record<Grade, string>> = {
-  tested: 'known by a test', rated: 'known by the packet, once you have read it there', weighed: 'known by weighing', table: 'known by published formulas', diameter: 'known by its thickness only', model: 'known by a sum nobody has tested',
+  tested: 'known by a test', rated: 'known by the packet, once you have read it there', weighed: 'known by weighing', table: 'known by published formulas', diameter: 'known by its thickness only', model: 'known by a sum nobody has tested', fit: 'known by its measures',
 }
 
 /** A rating that a packet must reach: kg, lb and N, each rounded up. */

@@ -76,7 +76,6 @@ export const TERM_NAMES: Readonly<Record<TermCode, string>> = {
   gatheredStrands: 'strands gathered under the pot',
   bundlePacking: 'share of that bundle that cord fills',
   rowsApart: 'from the first row of knots to the second',
-  widestGirth: 'round the widest part that goes through the net',
   wrapTension: 'tension of one wrap when new',
   testMass: 'mass of the test hang',
   testVolume: 'water of the test hang',

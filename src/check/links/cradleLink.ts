@@ -130,7 +130,7 @@ function onKnot(solved: Solved, path: TautPath): LinkResult {
 function netOpens(solved: Solved): readonly LinkResult[] {
   const { hanger: { answers }, geometry: { legs, outline } } = solved
   const second = secondRow(answers)
-  const base = { link: 'cradle', part: 'netOpens', side: 'hanger', case: 'watered', factors: [], grade: 'table', overallFactor: null } as const
+  const base = { link: 'cradle', part: 'netOpens', side: 'hanger', case: 'watered', factors: [], grade: 'fit', overallFactor: null } as const
   if (second === null) {
     const first = answers['cradle.first']
     return answers['cradle.kind'] !== 'net' || answers['cradle.second'] === null ? [] : [assessLink({ ...base, demand: null, capacity: null, atLeast: 'not enough known', findings: [{ code: 'CRADLE_SECOND_LOW', first, second: answers['cradle.second'] }], terms: [] })]
@@ -142,8 +142,7 @@ function netOpens(solved: Solved): readonly LinkResult[] {
   const opens = netGirth(answers['make.legs'], metres(apart))
   return [assessLink({
     ...base,
-    // Pulled quite open the net lies like a ring: whatever goes through may be just as wide.
-    demand: { value: girth * HOLDS_LIMIT.table.value, unit: 'm' },
+    demand: { value: girth, unit: 'm' },
     capacity: { value: opens, unit: 'm', basis: 'computed', source: 'round the net between its two rows, pulled open' },
     atLeast: 'holds',
     findings: girth > opens ? [{ code: 'NET_TOO_NARROW', girth, opens, second: answers['cradle.first'] + girth / (2 * answers['make.legs']) }] : [],
@@ -151,9 +150,7 @@ function netOpens(solved: Solved): readonly LinkResult[] {
       entering('legs', 'm', answers['make.legs'], '1', 'your own', 'knots in each row, one for each leg'),
       entering('rowsApart', 's', apart, 'm', 'your own', 'from the first row to the second along a strand'),
       worked('capacity', 'R', opens, 'm', '2 * m * s', 'round the net between its two rows, pulled open'),
-      entering('widestGirth', 'G', girth, 'm', 'computed', 'round the widest part that goes through'),
-      fromCatalogue('holdsLimit', 'u_holds', HOLDS_LIMIT.table),
-      worked('demand', 'E', girth * HOLDS_LIMIT.table.value, 'm', 'G * u_holds', 'an opening just as wide is enough'),
+      entering('demand', 'E', girth, 'm', 'computed', 'round the widest part that goes through'),
     ],
   })]
 }

@@ -41,6 +41,14 @@ describe('whether a pot fits its cradle', () => {
     expect(narrow.links.filter((l) => l.link === 'cradle').map((l) => l.verdict)).toContain('fails')
   })
 
+  test('a pot that is a little too wide for its net does not go in, one a little slimmer does', () => {
+    const through = (second: string) => check({ 'cradle.first': '140 mm', 'cradle.second': second }).links.find((l) => l.part === 'netOpens')
+    const widest = through('200 mm')?.demand?.value ?? NaN
+    const justOpen = 0.14 + widest / 8
+    expect(through(`${(justOpen - 0.003) * 1000} mm`)?.verdict).toBe('fails')
+    expect(through(`${(justOpen + 0.003) * 1000} mm`)?.verdict).toBe('holds')
+  })
+
   test('a second row below the first is not one', () => {
     expect(codesOf(check({ 'cradle.second': '30 mm' }), 'cradle')).toContain('CRADLE_SECOND_LOW')
   })
