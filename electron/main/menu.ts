@@ -41,6 +41,7 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
     command('catalogue', 'Catalogue', 'CmdOrCtrl+K'),
     command('shelf', 'Shelf', 'CmdOrCtrl+Shift+L'),
     command('hangers', 'My hangers', 'CmdOrCtrl+Shift+H'),
+    command('place', 'What the place needs', 'CmdOrCtrl+Shift+E'),
     divider,
     { role: 'resetZoom' },
     { role: 'zoomIn' },

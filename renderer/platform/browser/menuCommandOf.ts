@@ -9,6 +9,7 @@ const KEYS: Readonly<Record<string, MenuCommand>> = {
   'k': 'catalogue',
   'shift+l': 'shelf',
   'shift+h': 'hangers',
+  'shift+e': 'place',
   'z': 'undo',
   'y': 'redo',
   'shift+z': 'redo',
