@@ -1,15 +1,24 @@
+import { CARE } from './en/care'
 import { DRAWING } from './en/drawing'
 import { GUIDES } from './en/guides'
 import { HABITS } from './en/habits'
 
 const EN = {
+  care: CARE,
   drawing: DRAWING,
   guides: GUIDES,
   habits: HABITS,
 } as const
 
+/** The same entries in any words: a text is a text, whatever it says in English. */
+type InAnyWords<Entry> =
+  Entry extends string ? string
+    : Entry extends readonly string[] ? readonly string[]
+      : Entry extends (...values: infer Values) => infer Said ? (...values: Values) => InAnyWords<Said>
+        : { readonly [Key in keyof Entry]: InAnyWords<Entry[Key]> }
+
 /** Another language gives the same keys. */
-export type Texts = typeof EN
+export type Texts = InAnyWords<typeof EN>
 
 /**
  * The window's one catalogue of messages, by area: a text, or a function of the values it tells. Sentences

@@ -20,6 +20,14 @@ const noHiddenInput = [
   { selector: ':function > Identifier.params[optional=true]', message: 'No optional parameters in the core.' },
 ]
 
+/** Attributes that are read out or shown. */
+const SAID_ATTRIBUTES = ['aria-label', 'aria-description', 'aria-placeholder', 'aria-roledescription', 'aria-valuetext', 'alt', 'label', 'placeholder', 'title']
+/** Folders whose texts all stand in renderer/texts. */
+const inCatalogue = ['care/*']
+const SAID = ['VElement > VExpressionContainer', `VAttribute[directive=true][key.name.name="bind"][key.argument.name=/^(${SAID_ATTRIBUTES.join('|')})$/] > VExpressionContainer`]
+const bareStrings = SAID.flatMap((said) => ['> Literal', 'ConditionalExpression > Literal', 'LogicalExpression > Literal'].map((place) => `${said} ${place}[value=/[A-Za-z]{2}/]`).concat(`${said} TemplateElement[value.raw=/[A-Za-z]{2}/]`))
+  .map((selector) => ({ selector, message: 'What the window says stands in renderer/texts.' }))
+
 export default tseslint.config(
   { ignores: ['out/**', 'coverage/**', 'test-results/**', 'playwright-report/**'] },
   { linterOptions: { noInlineConfig: true, reportUnusedDisableDirectives: 'error' } },
@@ -73,6 +81,13 @@ export default tseslint.config(
       'vue/first-attribute-linebreak': 'off',
       'vue/multi-word-component-names': 'off',
       'vuejs-accessibility/label-has-for': ['error', { required: { some: ['nesting', 'id'] } }],
+    },
+  },
+  {
+    files: inCatalogue.map((folder) => `renderer/${folder}.vue`),
+    rules: {
+      'vue/no-bare-strings-in-template': ['error', { allowlist: ['/[^\\p{L}]/u'], attributes: { '/.+/': SAID_ATTRIBUTES } }],
+      'vue/no-restricted-syntax': ['error', ...bareStrings],
     },
   },
   {
