@@ -78,6 +78,7 @@ export { EMPTY_SHELF_TEXT, entryProblemText, importText, putText, refusedEntryTe
 export { proposedName, shelfDetails, shelfFacts } from './words/shelfFacts'
 export { halfReadShelfText, setAsideText, SHELF_MERGED_TEXT, shelfOutcomeText, unreadShelfText } from './words/shelfOutcomes'
 export { otherNames, searchCatalogue } from './words/searchCatalogue'
+export { shareText } from './words/share'
 export { suggestWords } from './words/suggestWords'
 export { tipPushText } from './words/tipPush'
 export { turningText } from './words/turning'

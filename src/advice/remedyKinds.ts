@@ -31,6 +31,8 @@ export interface RemedyKind {
 const ALL_LOADED: readonly LinkCode[] = ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'topCord', 'stick', 'ringCord', 'ring', 'leg', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'seat']
 const CORD: readonly LinkCode[] = ['ringCord', 'leg', 'gatheringTurn', 'wrapHoop']
 const mm = (value: number): string => formatSi(value, 'mm')
+/** Finer than this nobody ties a row of knots, m. */
+const ROW_STEP = 0.005
 const kgUp = (value: number): string => `${Math.ceil(value * 10) / 10} kg`
 
 /** All kinds of remedies. Each proposes changes to the hanger file; whether they help is found by checking. */
@@ -116,7 +118,7 @@ export const REMEDY_KINDS: readonly RemedyKind[] = [
   },
   {
     code: 'netCradle', helps: ['cradle', 'seat'], plannedOnly: true, cost: 4,
-    patches: ({ solved: { geometry: { path, onSide: { from, to } } } }) => (path.ok ? [{ 'cradle.kind': 'net', 'cradle.first': mm((from + to) / 2) }] : []),
+    patches: ({ solved: { geometry: { path, onSide: { from, to } } } }) => (path.ok ? [{ 'cradle.kind': 'net', 'cradle.first': mm(Math.round((from + to) / 2 / ROW_STEP) * ROW_STEP) }] : []),
   },
   {
     code: 'otherPlace', helps: ALL_LOADED, plannedOnly: false, cost: 3,

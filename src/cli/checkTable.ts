@@ -19,6 +19,7 @@ import { gatheringText } from '../words/gathering'
 import { CASE_NAMES, LINK_NAMES, PART_NAMES } from '../words/names'
 import { linkName, tierName } from '../words/tiers'
 import { REMEDY_TEXTS } from '../words/remedies'
+import { shareText } from '../words/share'
 import { verdictSentence } from '../words/verdictSentence'
 import { columns } from './columns'
 
@@ -51,7 +52,7 @@ export function checkTable(file: string, document: HangerDocument, answer: Answe
     `${document.name === '' ? file : document.name}`,
     '',
     verdictSentence(check),
-    ...(governing === null ? [] : [`Weakest: ${linkName(governing.link, governing.tier)} (${PART_NAMES[governing.part]}), ${CASE_NAMES[governing.case]}${governing.utilisation === null ? '' : `, at ${percentText(governing.utilisation)} of what it may carry`}.`]),
+    ...(governing === null ? [] : [`Weakest: ${linkName(governing.link, governing.tier)} (${PART_NAMES[governing.part]}), ${CASE_NAMES[governing.case]}${governing.utilisation === null ? '' : `, ${shareText(governing.utilisation, governing.demand?.unit ?? '')}`}.`]),
     ...(heaviest === null ? [] : [`Heaviest watered pot the hanger may carry: ${massLimitText(heaviest)}.`]),
     '',
     columns([
