@@ -1,6 +1,7 @@
 import type { Care, CareReason } from '../check/care'
 import type { LookReason } from '../catalogue/reinspection'
 import { timeText } from './amounts'
+import { writingHabits } from './writing'
 
 type Words = { readonly [C in CareReason['code']]: (reason: Extract<CareReason, { code: C }>) => string }
 
@@ -33,12 +34,15 @@ const LOOK_WORDS: Readonly<Record<LookReason, string>> = {
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
 /**
- * A day of the calendar as one says it.
+ * A day of the calendar, year-month-day, as the reader says it.
  * @example dayText('2029-03-09') // '9 March 2029'
  */
 export function dayText(day: string): string {
   const [year = 0, month = 1, date = 1] = day.split('-').map(Number)
-  return `${date} ${MONTHS[month - 1] ?? ''} ${year}`
+  const name = MONTHS[month - 1] ?? ''
+  const { dayOrder } = writingHabits()
+  if (dayOrder === 'yearFirst') return day
+  return dayOrder === 'monthFirst' ? `${name} ${date}, ${year}` : `${date} ${name} ${year}`
 }
 
 const monthsText = (months: number): string => (months === 1 ? 'month' : `${months} months`)

@@ -1,22 +1,28 @@
 import type { CatalogueEntry } from '../catalogue/collectEntries'
 import { formatSi } from '../quantity/formatSi'
-import { forceText, massText, numberText, timeText } from './amounts'
+import { POUND, STANDARD_GRAVITY } from '../quantity/si'
+import { forceText, linearDensityText, massText, numberText, timeText } from './amounts'
+import { withMark, writingHabits } from './writing'
 
 type Write = (value: number) => string
 
 const scaled = (size: number, unit: string): Write => (value) => `${numberText(value / size)} ${unit}`
+/** In the reader’s own unit, metric where both are read. */
+const either = (metric: Write, imperial: Write): Write => (value) => (writingHabits().units === 'imperial' ? imperial : metric)(value)
+/** A table’s lengths go by hundredths of an inch, which no tape shows. */
+const MILLIMETRES = either(scaled(1e-3, 'mm'), scaled(0.0254, 'in'))
 
 /** How a value is written for a maker, by its SI unit: forces as the mass that would pull as hard. */
 const BY_UNIT: Readonly<Record<string, Write>> = {
-  '1': (value) => formatSi(value, ''),
+  '1': (value) => withMark(formatSi(value, '')),
   N: forceText,
   'kg': massText,
   's': timeText,
-  'm': scaled(1e-3, 'mm'),
-  'rad': (value) => `${formatSi(value, 'deg').replace(' deg', '')}°`,
-  'kg/m': scaled(1e-3, 'g/m'),
-  'kg/m3': scaled(1e3, 'kg per litre'),
-  'Pa': (value) => (value >= 1e9 ? scaled(1e9, 'GPa') : scaled(1e6, 'MPa'))(value),
+  'm': MILLIMETRES,
+  'rad': (value) => `${withMark(formatSi(value, 'deg').replace(' deg', ''))}°`,
+  'kg/m': linearDensityText,
+  'kg/m3': either(scaled(1e3, 'kg per litre'), scaled(POUND / 0.3048 ** 3, 'lb per cubic foot')),
+  'Pa': either((value) => (value >= 1e9 ? scaled(1e9, 'GPa') : scaled(1e6, 'MPa'))(value), scaled(POUND * STANDARD_GRAVITY / 0.0254 ** 2, 'psi')),
   'N/(kg/m)': scaled(1e4, 'cN/tex'),
   'N/m^1.5': scaled(1000 ** 1.5, 'N per mm^1.5'),
   'N/m^1.75': scaled(1000 ** 1.75, 'N per mm^1.75'),
@@ -33,11 +39,11 @@ const BY_ID: Readonly<Record<string, Write>> = {
 
 /** What the x of a curve is, where it is no plain number. */
 const X_BY_ID: Readonly<Record<string, Write>> = {
-  'lateral.BENDING_YIELD.lag.steps': (x) => `up to ${numberText(x * 1000)} mm`,
-  'lateral.BENDING_YIELD.nail.steps': (x) => `up to ${numberText(x * 1000)} mm`,
-  'lateral.LAG_ACROSS_GRAIN.steps': (x) => `${numberText(x * 1000)} mm`,
+  'lateral.BENDING_YIELD.lag.steps': (x) => `up to ${MILLIMETRES(x)}`,
+  'lateral.BENDING_YIELD.nail.steps': (x) => `up to ${MILLIMETRES(x)}`,
+  'lateral.LAG_ACROSS_GRAIN.steps': MILLIMETRES,
   'sticks.SLOPE_OF_GRAIN.points': (x) => `1 in ${numberText(1 / x)}`,
-  'wind.FOLDED_LEAVES.points': (x) => `${numberText(x)} m/s`,
+  'wind.FOLDED_LEAVES.points': either(scaled(1, 'm/s'), scaled(0.44704, 'mph')),
   'timber.ALLOWABLE_DURATION.steps': (x) => (x === Infinity ? 'longer' : `up to ${timeText(x)}`),
 }
 

@@ -1,5 +1,6 @@
 import type { FieldPath } from '../hanger/fields'
 import { WOOD_NAMES } from './woodNames'
+import { byUnits } from './writing'
 
 /** What a field is called, its help in one line, and the words for its choices. */
 export interface FieldWords {
@@ -33,7 +34,7 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'pot.drainage': { label: 'Can water run out?', help: 'A hole in the base, and nothing under it that holds water.', choices: { hole: 'yes, it has a hole', none: 'no', unknown: 'don’t know' } },
   'pot.fillGap': { label: 'Mix below the rim', help: 'From the rim down to the top of the mix.', choices: {} },
   'mix.kind': { label: 'Potting mix', help: 'What the plant grows in.', choices: { soilless: 'house-plant mix, no soil or sand', peat: 'peat', peatPerlite: 'peat and perlite', coir: 'coir', bark: 'bark', compost: 'compost', cactus: 'cactus mix, gritty', pumice: 'pumice or lava', expandedClay: 'expanded clay', orchidBark: 'orchid bark', sphagnum: 'sphagnum moss', gardenSoil: 'garden soil', sand: 'sand', unknown: 'don’t know, may have soil or sand' } },
-  'mix.bulkDensity': { label: 'Dry weight of the mix per litre', help: 'Dry a known volume, weigh it: kg/L, or g/L.', choices: {} },
+  'mix.bulkDensity': { get label() { return byUnits('Dry weight of the mix per litre', 'Dry weight of the mix per cubic foot') }, get help() { return `Dry a known volume, weigh it: ${byUnits('kg/L, or g/L', 'lb/ft3')}.` }, choices: {} },
   'mix.capacity': { label: 'Water the mix holds once drained', help: 'Container capacity, as a share of its volume, such as 60 %.', choices: {} },
   'mix.porosity': { label: 'Pores of the mix in all', help: 'Total porosity, as a share of its volume, such as 85 %.', choices: {} },
   'layer.depth': { label: 'Drainage layer, how deep', help: 'Stones or clay balls under the mix; 0 if there is none.', choices: {} },
@@ -63,8 +64,8 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'cord.fibre': { label: 'Fibre of the cord', help: 'On the label of the roll.', choices: { cotton: 'cotton', linen: 'linen', hemp: 'hemp', jute: 'jute', manila: 'manila', sisal: 'sisal', polyester: 'polyester', polypropylene: 'polypropylene', nylon: 'nylon', viscose: 'viscose', unknown: 'don’t know' } },
   'cord.make': { label: 'How the cord is made', help: 'Loose single-strand string, three-ply twisted, braided, or rope sold by a standard.', choices: { loose: 'single-strand string, loose', twisted: 'twisted, three-ply', braided: 'braided', rope: 'three-strand rope, to a standard', unknown: 'don’t know' } },
   'cord.diameter': { label: 'Diameter of the cord', help: 'Ten turns side by side round a pencil, divided by ten.', choices: {} },
-  'cord.linearDensity': { label: 'Weight of the cord per metre', help: 'Weigh 10 m and divide by ten.', choices: {} },
-  'cord.weighedMass': { label: 'Weight of a measured length', help: 'What the piece on the scale weighs; take 10 m or more.', choices: {} },
+  'cord.linearDensity': { get label() { return byUnits('Weight of the cord per metre', 'Weight of the cord per yard') }, get help() { return `Weigh ${byUnits('10 m', '10 yd')} and divide by ten.` }, choices: {} },
+  'cord.weighedMass': { label: 'Weight of a measured length', get help() { return `What the piece on the scale weighs; take ${byUnits('10 m', '10 yd')} or more.` }, choices: {} },
   'cord.weighedLength': { label: 'Length that was weighed', help: 'Measured straight, not stretched.', choices: {} },
   'cord.rated': { label: 'Breaking force of the cord', help: 'Only if the maker of the cord states it; in N or kN, or the kg or lb it says it breaks at.', choices: {} },
   'cord.lot': { label: 'Roll or lot', help: 'So that a later hanger knows which cord was tested.', choices: {} },
@@ -90,9 +91,9 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'gathering.cordLength': { label: 'Length of the wrapping cord', help: 'As cut, before it is wrapped; leave open to be told what to cut.', choices: {} },
   'gathering.tails': { label: 'Ends left of the wrapping cord', help: 'Both together, to pull the knot tight; what is left is cut off or tucked in.', choices: {} },
   'testHang.mass': { label: 'Mass of a test hang', help: 'What hung in the cradle.', choices: {} },
-  'testHang.volume': { label: 'Water of a test hang', help: 'If a bucket of water hung in the cradle: its litres.', choices: {} },
+  'testHang.volume': { label: 'Water of a test hang', get help() { return `If a bucket of water hung in the cradle: its ${byUnits('litres', 'gallons (US gal)')}.` }, choices: {} },
   'testHang.time': { label: 'How long the test hang lasted', help: '24 h or more counts.', choices: {} },
-  'testHang.slip': { label: 'How far the marked strands slipped', help: 'Less than 3 mm counts.', choices: {} },
+  'testHang.slip': { label: 'How far the marked strands slipped', get help() { return `Less than ${byUnits('3 mm', '7/64 in')} counts.` }, choices: {} },
   'testHang.date': { label: 'Date of the test hang', help: 'Year-month-day.', choices: {} },
   'ring.rated': { label: 'Rated load of the ring', help: 'If it is stated; in N, kN, kg or lb.', choices: {} },
   'ring.metal': { label: 'What the ring is made of', help: 'A welded or forged ring; an open joint counts as a hook.', choices: { steel: 'steel, welded', brass: 'brass', unknown: 'some metal', wood: 'wood' } },

@@ -4,7 +4,9 @@ import type { FieldPath } from '../hanger/fields'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import { FIELD_WORDS } from './fields'
 import { REFUSAL_TEXTS, SETTLING_QUESTION_TEXTS } from './refusals'
-import { forceText, lengthText, massLeastText, massLimitText, massText, numberText, speedText, timeText } from './amounts'
+import { forceText, lengthText, lengthUpText, linearDensityText, massLeastText, massLimitText, massText, numberText, plainLengthText, speedText, timeText } from './amounts'
+import { preferredText } from './preferredText'
+import { byUnits } from './writing'
 
 type Words = { readonly [C in FindingCode]: (finding: Extract<Finding, { code: C }>) => string }
 
@@ -13,17 +15,22 @@ function unsaid(path: FieldPath): string {
   const { label } = FIELD_WORDS[path]
   return label.endsWith('?') ? `“${label}” was not answered` : `${label} was not said`
 }
-const assumedText = (path: FieldPath, assumed: string): string => FIELD_WORDS[path].choices[assumed] ?? assumed
+/** Lengths are the only measures that are ever assumed. */
+const assumedText = (path: FieldPath, assumed: string): string => FIELD_WORDS[path].choices[assumed] ?? preferredText(assumed, 'length')
 
 const TUGS: Readonly<Record<Puller, string>> = { cat: 'A cat that jumps in', child: 'A child who hangs on it' }
+const weighCord = (): string => byUnits('Weigh 10 m of it and enter grams per metre with the fibre', 'Weigh 10 yd of it and enter ounces per yard with the fibre')
 const degrees = (value: number): string => `${Math.round(value)}°`
 
 const percent = (share: number): string => `${Math.round(share * 100)} %`
 
 const legsText = (legs: readonly number[]): string => (legs.length === 1 ? `Leg ${legs[0] ?? ''} has` : legs.length <= 6 ? `Legs ${legs.slice(0, -1).join(', ')} and ${legs.at(-1) ?? ''} have` : 'Some legs have')
 
+/** Makers measure to so much, m; what has to be more than a length is a hair more. */
+const STEP = 0.005
+const HAIR = 1e-6
 /** By how much at least, rounded up so that it is enough. */
-const moreText = (length: number): string => `at least ${lengthText(Math.floor(length * 200 + 1) / 200)}`
+const moreText = (length: number): string => `at least ${lengthUpText(length + HAIR, STEP)}`
 
 const LEG_OUTCOME: Readonly<Record<Outcome, string>> = {
   stays: 'If one leg goes, the pot stays up on the others.',
@@ -48,10 +55,10 @@ const FINDING_WORDS: Words = {
   ASSUMED_PART_FAILS: ({ path, assumed }) => `${unsaid(path)}; with the assumed ${assumedText(path, assumed)} it would fail. Say what it is, or choose something stronger.`,
   WEIGHED_STATE_ASSUMED: () => 'A weight was given without saying whether the pot was dry, just watered or standing in water; dry is taken, the safer answer.',
   FORCE_FROM_MASS: ({ path, force }) => `${FIELD_WORDS[path].label}: given as a mass, taken as the pull of that mass, ${numberText(force)} N.`,
-  CORD_UNKNOWN: () => 'Nothing is known of the cord’s strength. Weigh 10 m of it and enter grams per metre with the fibre, or measure its diameter.',
+  CORD_UNKNOWN: () => `Nothing is known of the cord’s strength. ${weighCord()}, or measure its diameter.`,
   CORD_BY_DIAMETER: ({ linearDensityKnown }) => linearDensityKnown
-    ? 'Grams per metre say nothing without the fibre: name the fibre. Until then the cord is known by its diameter only.'
-    : 'The cord is known by its diameter only, and cords of one diameter differ sixfold in strength. Weigh 10 m of it and enter grams per metre with the fibre.',
+    ? `${byUnits('Grams per metre', 'Ounces per yard')} say nothing without the fibre: name the fibre. Until then the cord is known by its diameter only.`
+    : `The cord is known by its diameter only, and cords of one diameter differ sixfold in strength. ${weighCord()}.`,
   NATURAL_CORD_OUTDOORS_OVER_PEOPLE: () => 'Natural cord outdoors loses most of its strength in a season: never over people. Use polyester, or hang it elsewhere.',
   NATURAL_CORD_OUTDOORS: ({ tooLong }) => tooLong
     ? 'Natural cord outdoors lasts one season, and it was to hang longer: replace it every year.'
@@ -70,7 +77,7 @@ const FINDING_WORDS: Words = {
   SLING_UNSTABLE: () => 'The pot does not rest upright in these legs: it turns over. Spread the legs further or lower the pot’s weight.',
   SLING_LOST_SUPPORT: () => 'Fewer than three legs carry: the pot is not held.',
   SLING_NOT_CONVERGED: () => 'The forces in the legs could not be found, so nothing is said of them. Change the lengths a little and look again.',
-  NEARLY_SLACK: ({ legs, millimetres }) => `${numberText(millimetres)} mm more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
+  NEARLY_SLACK: ({ legs, millimetres }) => `${plainLengthText(millimetres / 1000)} more or less in one leg leaves ${legs} ${legs === 1 ? 'leg' : 'legs'} almost slack; the others were checked carrying its share.`,
   LOW_OVERALL_FACTOR: ({ factor, least }) => `Its strands when new bear ${numberText(factor)} times the watered load; guidance for fibre rope asks for ${least} to 12, so this is “just holds” at best.`,
   SHAPE_NOT_RECKONED: ({ shape }) => `How strands lie at the corners of a ${shape === 'square' ? 'square pot' : 'trough'} is not reckoned in such a hanger: its weight is, but not whether it sits firmly. Hang it low over a cushion with a quarter more weight in it and try to tip it by hand.`,
   STRANDS_UNEQUAL: ({ legs, shorter }) => `${legsText(legs)} a shorter way to the gathering knot: make those strands up to ${lengthText(shorter)} shorter than the longest, or the pot hangs on the others alone.`,
@@ -91,14 +98,14 @@ const FINDING_WORDS: Words = {
   CRADLE_UNDER_BASE: ({ first, least }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, still under the base; they hold the side of this pot from ${lengthText(least)} on. Tie them ${moreText(least - first)} further up.`,
   CRADLE_ABOVE_RIM: ({ first, most }) => `The cradle’s first knots come ${lengthText(first)} from the gathering knot, above the rim; they hold the side of this pot up to ${lengthText(most)}. Tie them ${moreText(first - most)} further down.`,
   CRADLE_LOW: ({ first, needed }) => (needed !== null && needed > first
-    ? `The pot is tall for its cradle and may walk out over the first knots when pushed: tie them ${lengthText(Math.ceil(needed * 200 - 1e-9) / 200)} above the gathering knot, ${moreText(needed - first)} further up, or add a second row.`
+    ? `The pot is tall for its cradle and may walk out over the first knots when pushed: tie them ${lengthUpText(needed, STEP)} above the gathering knot, ${moreText(needed - first)} further up, or add a second row.`
     : 'The pot is tall for its cradle and may walk out over its knots when pushed: add a second row of knots further up, or choose a lower plant or a wider pot.'),
   CRADLE_GAPS: ({ gap, base }) => `No knots join the legs on the pot’s side: the gaps between them are ${lengthText(gap)} and the base is ${lengthText(base)} wide, so that it can slip out between two if it is pushed. Tie the legs together there, or use more legs.`,
   CRADLE_SECOND_LOW: ({ first, second }) => `The second row of knots comes ${lengthText(second)} from the gathering knot and the first ${lengthText(first)}: the second has to be further up. Measure both along a strand.`,
   BASE_ON_KNOT: ({ bundle, base }) => `The strands gathered under the pot are ${lengthText(bundle)} thick and its base is ${lengthText(base)} wide: it rides on the knot instead of standing on the strands. Use a pot with a wider base, or fewer or thinner strands.`,
-  NET_TOO_NARROW: ({ girth, opens, second }) => `Between its two rows of knots the net opens to ${lengthText(opens)} round, and the pot is ${lengthText(girth)} round: it does not go in. Tie the second row ${lengthText(Math.ceil(second * 200 - 1e-9) / 200)} above the gathering knot, or choose a slimmer pot.`,
-  GRIP_UNTESTED: ({ testMass }) => `No published test of a gathering knot exists, so its grip is only reckoned. Hang ${massLeastText(testMass)} in it for 24 h over a cushion with the strands marked where they leave the wraps; a slip under 3 mm settles it.`,
-  WRAPPING_CORD_SHORT: ({ length, makes, wraps, needed }) => `A wrapping cord of ${lengthText(length)} makes ${makes} ${makes === 1 ? 'wrap' : 'wraps'} round these strands, and ${wraps} were said: cut ${lengthText(Math.ceil(needed * 100) / 100)} for ${wraps === 1 ? 'it' : 'them'}. Until then only ${makes} count.`,
+  NET_TOO_NARROW: ({ girth, opens, second }) => `Between its two rows of knots the net opens to ${lengthText(opens)} round, and the pot is ${lengthText(girth)} round: it does not go in. Tie the second row ${lengthUpText(second, STEP)} above the gathering knot, or choose a slimmer pot.`,
+  GRIP_UNTESTED: ({ testMass }) => `No published test of a gathering knot exists, so its grip is only reckoned. Hang ${massLeastText(testMass)} in it for 24 h over a cushion with the strands marked where they leave the wraps; a slip under ${byUnits('3 mm', '7/64 in')} settles it.`,
+  WRAPPING_CORD_SHORT: ({ length, makes, wraps, needed }) => `A wrapping cord of ${lengthText(length)} makes ${makes} ${makes === 1 ? 'wrap' : 'wraps'} round these strands, and ${wraps} were said: cut ${lengthUpText(needed, 2 * STEP)} for ${wraps === 1 ? 'it' : 'them'}. Until then only ${makes} count.`,
   TEST_HANG_TOO_SHORT: ({ time, least }) => `The test hang lasted ${timeText(time)}; it counts from ${timeText(least)}.`,
   TEST_HANG_SLIPPED: ({ slip, most }) => `The strands slipped ${lengthText(slip)} in the test hang; it counts below ${lengthText(most)}. Tie the knot tighter, with more wraps, and test again.`,
   TEST_HANG_SLIP_UNSAID: ({ most }) => `The test hang does not say how far the marked strands slipped; it counts below ${lengthText(most)}. Measure the slip.`,
@@ -172,7 +179,7 @@ const FINDING_WORDS: Words = {
   PENETRATION_TOO_SHORT: ({ given, least }) => `Only ${lengthText(given)} of thread is in the timber; a screw this thick needs ${lengthText(least)}, so it counts as a thinner one.`,
   PULL_IN_PLACE: ({ mass }) => `One screw overhead is trusted less until it was pulled: hang or pull ${massLeastText(mass)} on it in place, then enter that.`,
   STRAND_PARTS_UNKNOWN: () => 'People are beneath, and what happens if one strand goes cannot be said: use more strands in each leg, or more legs.',
-  CORD_TOO_HEAVY: ({ perMetre, most }) => `A cord of this fibre and diameter cannot weigh ${numberText(perMetre * 1000)} g/m: more than ${numberText(most * 1000)} g/m of fibre does not go into it. Was it weighed doubled, or ten metres not divided by ten? Until that is clear it counts by its diameter only.`,
+  CORD_TOO_HEAVY: ({ perMetre, most }) => `A cord of this fibre and diameter cannot weigh ${linearDensityText(perMetre)}: more than ${linearDensityText(most)} of fibre does not go into it. Was it weighed doubled, or ${byUnits('ten metres', 'ten yards')} not divided by ten? Until that is clear it counts by its diameter only.`,
   JUTE_DAMP: () => 'Jute rots where it stays damp, as under a drain hole: hang a saucer or cover pot with it, and look at the gathering knot every month.',
   JUTE_NEVER_DRY: ({ lost, holeKnown }) => (holeKnown
     ? `Jute that stays damp loses all its strength within ${timeText(lost)}: under a drain hole that is watered daily, in a steamy room or outdoors it is refused. Use another fibre, or hang a saucer or cover pot with it.`
@@ -191,7 +198,7 @@ const FINDING_WORDS: Words = {
   OUTSIDE_ROPE_TABLE: ({ diameter, least, most }) => (diameter < least
     ? `The table of this rope begins at ${lengthText(least)}, and the cord is ${lengthText(diameter)}: it says nothing of so thin a one.`
     : `The table of this rope ends at ${lengthText(most)}, and the cord is ${lengthText(diameter)}: it counts as the thickest of the table.`),
-  CORD_LIGHTER_THAN_TABLE: ({ perMetre, least }) => `The cord weighs ${numberText(perMetre * 1000)} g/m; rope of this size made to its table weighs ${numberText(least * 1000)} g/m or more. The table is left aside.`,
+  CORD_LIGHTER_THAN_TABLE: ({ perMetre, least }) => `The cord weighs ${linearDensityText(perMetre)}; rope of this size made to its table weighs ${linearDensityText(least)} or more. The table is left aside.`,
   JOIN_UNKNOWN: () => 'How strong a glued, taped or whipped join is cannot be reckoned. Pull some strands with such a join to the break, as tied, or use whole ones.',
   TEST_HANG_LIFTS: ({ mass, atRest, forAMoment }) => `The test hang with ${massText(mass)} lets this part carry ${massLimitText(atRest)} for good and ${massLimitText(forAMoment)} for a moment.`,
   PANEL_NARROW: ({ width, least }) => `The strands in front would run over the rim: a panel ${lengthText(width)} wide is too narrow for this pot as it hangs. Make its lower edge at least ${lengthText(least)} wide, or raise it above the rim.`,

@@ -1,5 +1,5 @@
 import type { Gathering } from '../check/gathering'
-import { forceText, lengthText } from './amounts'
+import { forceText, lengthText, lengthUpText } from './amounts'
 import { CASE_NAMES } from './names'
 
 /** One line of the table of a gathering knot. */
@@ -9,8 +9,8 @@ export interface GatheringRow {
 }
 
 const wrapsText = (wraps: number): string => `${wraps} ${wraps === 1 ? 'wrap' : 'wraps'}`
-/** Cord to cut, rounded up to a whole centimetre. */
-const cutText = (length: number): string => lengthText(Math.ceil(length * 100 - 1e-9) / 100)
+/** Cord to cut, rounded up to a whole centimetre or half an inch. */
+const cutText = (length: number): string => lengthUpText(length, 0.01)
 
 /** How many wraps would do, and what is usual: the model was never tested, so that fewer than usual are never advised. */
 export function neededWrapsText({ needed, usual }: Pick<Gathering, 'needed' | 'usual'>): string {

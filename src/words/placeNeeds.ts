@@ -4,8 +4,8 @@ import type { PacketRating } from '../advice/packetRating'
 import type { PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
 import type { LinkCode } from '../check/linkResult'
 import type { Grade } from '../catalogue/basis'
-import { POUND, STANDARD_GRAVITY } from '../quantity/si'
-import { lengthText, massText, percentText } from './amounts'
+import { STANDARD_GRAVITY } from '../quantity/si'
+import { lengthText, massText, massWholeText, percentText } from './amounts'
 import { FIELD_WORDS } from './fields'
 import { findingText } from './findings'
 import { LINK_NAMES } from './names'
@@ -46,10 +46,11 @@ const HOW_KNOWN: Readonly<Record<Grade, string>> = {
   tested: 'known by a test', rated: 'known by the packet, once you have read it there', weighed: 'known by weighing', table: 'known by published formulas', diameter: 'known by its thickness only', model: 'known by a sum nobody has tested', fit: 'known by its measures',
 }
 
-/** A rating that a packet must reach: kg, lb and N, each rounded up. */
+/** A rating that a packet must reach: as a mass and in newtons, each rounded up. */
 export function ratingText(newtons: number): string {
-  const up = (value: number): string => String(Math.ceil(value - 1e-9))
-  return `${up(newtons / STANDARD_GRAVITY)} kg (${up(newtons / STANDARD_GRAVITY / POUND)} lb, ${up(newtons)} N)`
+  const force = `${Math.ceil(newtons - 1e-9)} N`
+  const mass = massWholeText(newtons / STANDARD_GRAVITY)
+  return mass.endsWith(')') ? `${mass.slice(0, -1)}, ${force})` : `${mass} (${force})`
 }
 
 /** A part within a sentence; of a wall too the fixing is no more than that. */

@@ -1,10 +1,13 @@
+import { formatQuantity } from '../quantity/formatQuantity'
 import { formatSi } from '../quantity/formatSi'
+import type { UnitSymbol } from '../quantity/units'
 import type { AllowedRange, FieldProblem, FileProblem, InputProblem, RecordProblem, Relation, ValueProblem } from '../hanger/problem'
 import { timeText } from './amounts'
 import { FIELD_WORDS } from './fields'
 import { PULL_TEST_WORDS } from './pullTests'
 import { orList, quantityText } from './quantityProblems'
 import { screwProblemText } from './screwProblems'
+import { withMark, writingHabits } from './writing'
 
 const FILE_WORDS: { readonly [C in FileProblem['code']]: (problem: Extract<FileProblem, { code: C }>) => string } = {
   NOT_JSON: ({ detail }) => `This is not a hanger file: it cannot be read as JSON (${detail}).`,
@@ -45,7 +48,18 @@ function answerText(problem: FieldProblem | RecordProblem): string {
 
 /** A range of times goes from seconds to years: each end in a unit of its own. */
 const allowedText = ({ unit, min, max }: AllowedRange): string =>
-  (unit === 'day' ? `${timeText(min)} to ${timeText(max)}` : `${formatSi(min, unit)} to ${formatSi(max, unit)}`)
+  (unit === 'day' ? `${timeText(min)} to ${timeText(max)}` : `${endText(min, unit, 'up')} to ${endText(max, unit, 'down')}`)
+
+/** Units of those who read no metric ones. */
+const IMPERIAL: Readonly<Partial<Record<AllowedRange['unit'], UnitSymbol>>> = { mm: 'in', kg: 'lb', l: 'US gal', 'g/m': 'oz/yd', 'kg/m3': 'lb/ft3' }
+
+/** An end of a range in the reader’s units; what is rounded is rounded inwards, so that it is allowed. */
+function endText(value: number, unit: AllowedRange['unit'], rounding: 'up' | 'down'): string {
+  const { units, decimalMark } = writingHabits()
+  const imperial = units === 'imperial' ? IMPERIAL[unit] : undefined
+  if (imperial !== undefined && value === 0) return `0 ${imperial}`
+  return imperial === undefined ? withMark(formatSi(value, unit)) : formatQuantity({ value, unit: imperial, precision: { significant: 3 }, rounding, decimalMark })
+}
 
 const isFileProblem = (problem: InputProblem): problem is FileProblem => Object.hasOwn(FILE_WORDS, problem.code)
 

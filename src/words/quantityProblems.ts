@@ -1,4 +1,5 @@
 import type { QuantityProblem } from '../quantity/quantityProblem'
+import { writingHabits } from './writing'
 
 /** Words as a choice: a, b or c. */
 export const orList = (words: readonly string[]): string => (words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`)
@@ -12,7 +13,7 @@ const QUANTITY_WORDS: { readonly [C in QuantityProblem['code']]: (problem: Extra
   NO_UNIT: ({ allowed }) => `the unit is missing: write ${orList(offered(allowed))} after the number`,
   UNKNOWN_UNIT: ({ unit, allowed, suggestion }) => `“${unit}” is not a unit it knows here${suggestion === null ? '' : ` (did you mean ${suggestion}?)`}: ${allowed.length === 0 ? 'write a number without a unit' : `write ${orList(offered(allowed))}`}`,
   WRONG_KIND: ({ unit, unitKind, askedKind, hint }) => `“${unit}” is a unit of ${KIND_WORDS[unitKind] ?? unitKind}, and ${KIND_WORDS[askedKind] ?? askedKind} is asked${hint === null ? '' : `: write ${hint}`}`,
-  AMBIGUOUS_NUMBER: ({ text, readings }) => `“${text}” can be read as ${readings[0]} or ${readings[1]}: write it without a group mark, or with a decimal point`,
+  AMBIGUOUS_NUMBER: ({ text, readings }) => `“${text}” can be read as ${readings[0]} or ${readings[1]}: ${groupAdvice()}`,
   TRAILING_TEXT: ({ text }) => `“${text}” after the unit cannot be read`,
   TOO_LONG: () => 'the text is too long',
   NOT_FINITE: () => 'the number is too large',
@@ -20,6 +21,9 @@ const QUANTITY_WORDS: { readonly [C in QuantityProblem['code']]: (problem: Extra
   PART_TOO_LARGE: ({ text, unit, below }) => `in “${text}” the ${unit} must stay below ${below}`,
   DIVISION_BY_ZERO: () => 'a fraction cannot have zero below the line',
 }
+
+/** With a decimal comma three digits behind it look like a group, so that a nought is put after them. */
+const groupAdvice = (): string => (writingHabits().decimalMark === '.' ? 'write it without a group mark, or with a decimal point' : 'write it without a group mark, or with a further 0 behind the comma')
 
 const KIND_WORDS: Readonly<Record<string, string>> = {
   length: 'length', mass: 'mass', force: 'force', linearDensity: 'mass per length', time: 'time', count: 'a plain number', angle: 'angle', speed: 'speed', volume: 'volume',
