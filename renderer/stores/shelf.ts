@@ -6,8 +6,11 @@ import {
 } from '#core'
 import type { FileFailure } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
+import { texts } from '../texts/texts'
 import { useDocument } from './document'
 import { PLATFORM, type FileMessage } from './file'
+
+const t = texts.shelf
 
 /** What an import came to: the sum of it, and a sentence for each entry that did not come in. */
 export interface ImportReport {
@@ -89,7 +92,7 @@ export function createShelf(platform: Platform) {
       complain(outcome.problems.map(entryProblemText).join(' '))
       return false
     }
-    say(`The ${SHELF_KIND_NAMES[kind].one} “${entry.name}” is on your shelf now.`)
+    say(t.kept(SHELF_KIND_NAMES[kind].one, entry.name))
     await change(outcome.shelf)
     return true
   }
@@ -106,14 +109,14 @@ export function createShelf(platform: Platform) {
       complain(outcome.problems.map(entryProblemText).join(' '))
       return false
     }
-    say(`It is called “${outcome.shelf.entries[index]?.name ?? name}” now.`)
+    say(t.renamed(outcome.shelf.entries[index]?.name ?? name))
     await change(outcome.shelf)
     return true
   }
 
   async function remove(index: number): Promise<void> {
     const name = shelf.value.entries[index]?.name ?? ''
-    say(`“${name}” is off your shelf.`)
+    say(t.removed(name))
     await change(removeEntry(shelf.value, index))
   }
 
@@ -125,12 +128,12 @@ export function createShelf(platform: Platform) {
     if (canTakeOff.value) {
       source.undo()
       served.value = null
-      say('This hanger is as it was before.')
+      say(t.hangerAsBefore)
       return
     }
     if (before.value === null) return
     const last = before.value
-    say('Your shelf is as it was before.')
+    say(t.shelfAsBefore)
     await change(last)
     before.value = null
   }
@@ -141,16 +144,16 @@ export function createShelf(platform: Platform) {
     if (outcome.imported === null) return
     await turn
     const read = importShelf(shelf.value, outcome.imported.text)
-    if (!read.ok) return complain(`${outcome.imported.name}: ${shelfFileText(read.problem)}`)
+    if (!read.ok) return complain(t.ofFile(outcome.imported.name, shelfFileText(read.problem)))
     message.value = null
     if (read.added.length > 0) await change(read.shelf)
-    report.value = { text: `${outcome.imported.name}: ${importText(read)}`, refused: read.refused.map(refusedEntryText) }
+    report.value = { text: t.ofFile(outcome.imported.name, importText(read)), refused: read.refused.map(refusedEntryText) }
   }
 
   async function exportFile(): Promise<void> {
-    const outcome = await platform.exportText('My shelf', 'json', writeShelf(shelf.value))
+    const outcome = await platform.exportText(t.exportName, 'json', writeShelf(shelf.value))
     if (!outcome.ok) complainOf('export', outcome)
-    else if (outcome.name !== null) say(`Your shelf is written to ${outcome.name}.`)
+    else if (outcome.name !== null) say(t.written(outcome.name))
   }
 
   return {

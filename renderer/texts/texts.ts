@@ -1,13 +1,17 @@
 import { CARE } from './en/care'
+import { DIALOGS } from './en/dialogs'
 import { DRAWING } from './en/drawing'
 import { GUIDES } from './en/guides'
 import { HABITS } from './en/habits'
+import { SHELF } from './en/shelf'
 
 const EN = {
   care: CARE,
+  dialogs: DIALOGS,
   drawing: DRAWING,
   guides: GUIDES,
   habits: HABITS,
+  shelf: SHELF,
 } as const
 
 /** The same entries in any words: a text is a text, whatever it says in English. */

@@ -1,0 +1,4 @@
+/** What all dialogs say. */
+export const DIALOGS = {
+  close: 'Close',
+} as const

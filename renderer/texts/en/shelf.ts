@@ -1,0 +1,42 @@
+/** The maker's own shelf. `kind` is what one thing on it is called: cord, pot, mix, hook, ring. */
+export const SHELF = {
+  title: 'Your shelf',
+  list: 'What is on your shelf',
+  import: 'Import…',
+  export: 'Export…',
+  exportName: 'My shelf',
+  undo: 'Undo',
+
+  reportTitle: 'What the import came to',
+  refusedHelp: 'What was refused is not on your shelf; its file is as it was. Put it right there and import it again: what is here already is passed over.',
+  reportDone: 'Put the report away',
+  ofFile: (file: string, what: string) => `${file}: ${what}`,
+
+  keepThis: (kind: string) => `Keep this hanger’s ${kind}`,
+  keepThisButton: (kind: string) => `Keep this hanger’s ${kind}…`,
+  nothingSaid: (kind: string) => `This hanger says nothing of its ${kind} yet.`,
+  name: 'Name',
+  date: 'Date, year-month-day',
+  note: 'Note',
+  noteExample: 'where it was bought, what was odd',
+  keep: 'Keep it',
+  leave: 'Leave it',
+
+  newName: 'New name',
+  keepName: 'Keep name',
+  details: 'All that is known',
+  detailsOf: (name: string) => `All that is known of ${name}`,
+  use: 'Use in this hanger',
+  useNamed: (name: string) => `Use in this hanger ${name}`,
+  rename: 'Rename',
+  renameNamed: (name: string) => `Rename ${name}`,
+  remove: 'Remove',
+  removeNamed: (name: string) => `Remove ${name}`,
+
+  kept: (kind: string, name: string) => `The ${kind} “${name}” is on your shelf now.`,
+  renamed: (name: string) => `It is called “${name}” now.`,
+  removed: (name: string) => `“${name}” is off your shelf.`,
+  hangerAsBefore: 'This hanger is as it was before.',
+  shelfAsBefore: 'Your shelf is as it was before.',
+  written: (file: string) => `Your shelf is written to ${file}.`,
+} as const
