@@ -1,0 +1,44 @@
+import type { Block, FigureMark } from '../block'
+import { element, type Element } from '../element'
+import { paintDrawing, paintSmall } from './paintPicture'
+
+type Painters = { readonly [K in Block['kind']]: (block: Extract<Block, { kind: K }>) => Element }
+
+/** Width over height of the room for a drawing. */
+const DRAWING = 0.62
+
+const items = (texts: readonly string[]): readonly Element[] => texts.map((text) => element('li', {}, text))
+
+/** A sum with its line, and a weight that hangs: the marks need no colour. */
+const MARKS: Readonly<Record<FigureMark, string>> = {
+  calculated: 'M2 5H14M2 11H14',
+  testHung: 'M8 0V5M4 5H12L15 15H1Z',
+}
+const markOf = (mark: FigureMark): Element =>
+  element('svg', { class: 'mark', viewBox: '0 0 16 16', 'aria-hidden': 'true' }, element('path', { class: mark === 'testHung' ? 'solid' : 'ink', d: MARKS[mark], 'stroke-width': '2' }))
+
+const PAINTERS: Painters = {
+  heading: ({ level, text }) => element(`h${level}`, {}, text),
+  paragraph: ({ weight, text }) => element('p', weight === 'plain' ? {} : { class: weight }, text),
+  figure: ({ label, value, mark, marked, note }) => element('div', { class: `figure ${mark}` },
+    element('h2', {}, label),
+    element('p', { class: 'value' }, value),
+    element('p', { class: 'marked' }, markOf(mark), marked),
+    ...(note === null ? [] : [element('p', { class: 'note' }, note)])),
+  steps: ({ items: steps }) => element('ol', { class: 'steps' }, ...steps.map(({ title, text }) => element('li', {}, element('strong', {}, title), ` ${text}`))),
+  list: ({ items: texts }) => element('ul', {}, ...items(texts)),
+  nevers: ({ items: texts }) => element('ul', { class: 'nevers' }, ...items(texts)),
+  table: ({ caption, columns, rows }) => element('table', {},
+    element('caption', {}, caption),
+    element('thead', {}, element('tr', {}, ...columns.map((name) => element('th', { scope: 'col' }, name)))),
+    element('tbody', {}, ...rows.map(({ head, cells }) => element('tr', {}, element('th', { scope: 'row' }, head), ...cells.map((cell) => element('td', {}, cell)))))),
+  facts: ({ items: facts }) => element('dl', {}, ...facts.flatMap(({ name, text }) => [element('div', {}, element('dt', {}, name), element('dd', {}, text))])),
+  drawing: ({ picture, said, labels }) => element('figure', { class: 'drawing' }, paintDrawing(picture, said, labels, DRAWING)),
+  pictures: ({ items: pictures }) => element('div', { class: 'pictures' }, ...pictures.map(({ picture, caption }) => element('figure', {}, paintSmall(picture), element('figcaption', {}, caption)))),
+  box: ({ mark, title, blocks }) => element('section', { class: `box ${mark}` }, element('h2', {}, title), ...paintBlocks(blocks)),
+  columns: ({ columns }) => element('div', { class: 'columns' }, ...columns.map(({ width, blocks }) => element('div', { class: `column ${width}` }, ...paintBlocks(blocks)))),
+  cutOut: ({ blocks }) => element('section', { class: 'cut-out' }, ...paintBlocks(blocks)),
+}
+
+/** Blocks as elements, one each. */
+export const paintBlocks = (blocks: readonly Block[]): readonly Element[] => blocks.map((block) => (PAINTERS[block.kind] as (b: Block) => Element)(block))

@@ -1,0 +1,49 @@
+import type { Picture, PictureLabel } from '../block'
+import { element, type Element } from '../element'
+import { labelsWidth, paintLabels } from './paintLabels'
+import { paintShape } from './paintShape'
+import { mm, svgNumber } from './svgNumber'
+
+/** Pen and letters as shares of a picture's height, and of its width where that is larger. */
+const PEN = 1 / 420
+const LETTERS = 1 / 27
+
+interface Box {
+  readonly x: number
+  readonly y: number
+  readonly width: number
+  readonly height: number
+}
+
+function boxOf({ bounds: { left, right, bottom, top } }: Picture): Box {
+  return { x: mm(left), y: 0 - mm(top), width: mm(right - left), height: mm(top - bottom) }
+}
+
+/** Room as wide as high at least, and as high as wide: letters and pen then have one size on every sheet. */
+function framed(box: Box, aspect: number): Box {
+  const height = Math.max(box.height, box.width / aspect)
+  const width = Math.max(box.width, height * aspect)
+  return { x: box.x - (width - box.width) / 2, y: box.y - (height - box.height) / 2, width, height }
+}
+
+const svg = (box: Box, said: string, children: readonly Element[]): Element =>
+  element('svg', { viewBox: [box.x, box.y, box.width, box.height].map(svgNumber).join(' '), role: 'img', 'aria-label': said }, ...children)
+
+/** A picture with names beside it, in a frame so much wider than high. */
+export function paintDrawing(picture: Picture, said: string, labels: readonly PictureLabel[], aspect: number): Element {
+  const bare = boxOf(picture)
+  const size = Math.max(bare.height, bare.width / (aspect * 0.62)) * LETTERS
+  const beside = labelsWidth(labels, size)
+  const box = framed({ ...bare, width: bare.width + beside }, aspect)
+  const pen = box.height * PEN
+  const column = box.x + box.width - beside + size
+  const shapes = picture.shapes.flatMap((shape) => paintShape(shape, pen))
+  return svg(box, said, [...shapes, ...paintLabels(labels, column, size, pen, box.y, box.y + box.height)])
+}
+
+/** A small picture, as wide as high, that its caption explains. */
+export function paintSmall(picture: Picture): Element {
+  const box = framed(boxOf(picture), 1)
+  const pen = box.height / 60
+  return element('svg', { viewBox: [box.x, box.y, box.width, box.height].map(svgNumber).join(' '), 'aria-hidden': 'true' }, ...picture.shapes.flatMap((shape) => paintShape(shape, pen)))
+}
