@@ -40,3 +40,33 @@ test('undo takes a tried remedy back, and redo tries it again', async ({ page })
   await page.getByRole('button', { name: 'Redo' }).click()
   await expect(hanger.remedies.getByRole('button', { name: /^Take it back: Use a closed eye/ })).toBeVisible()
 })
+
+test('every kind of remedy that the demos offer is tried on and undone', async ({ page }) => {
+  test.slow()
+  const hanger = hangerPage(page)
+  await hanger.open()
+  const undo = page.getByRole('button', { name: 'Undo' })
+  const met = new Set<string>()
+  const demos = await page.getByRole('button', { name: 'Demos' }).evaluate((button) => [...document.querySelectorAll(`#${button.getAttribute('aria-controls') ?? ''} button`)].map(({ textContent }) => textContent))
+  expect(demos.length).toBeGreaterThan(4)
+  for (const demo of demos) {
+    await page.getByRole('button', { name: 'Demos' }).click()
+    await page.getByRole('button', { name: demo, exact: true }).click()
+    await expect(undo).toBeDisabled()
+    const before = await hanger.sentences.textContent()
+    for (const rung of await hanger.ladder.getByRole('button').all()) {
+      await rung.click()
+      await expect(hanger.remedies.getByText('Looking for remedies.')).toHaveCount(0)
+      for (const name of await hanger.remedies.getByRole('button').evaluateAll((all) => all.map((button) => button.getAttribute('aria-label') ?? ''))) {
+        if (met.has(name)) continue
+        met.add(name)
+        await hanger.remedies.getByRole('button', { name, exact: true }).click()
+        await expect(hanger.remedies.getByRole('button', { name: name.replace(/^Try it/, 'Take it back'), exact: true })).toBeVisible()
+        await undo.click()
+        await expect(hanger.remedies.getByRole('button', { name, exact: true })).toHaveAttribute('aria-disabled', 'false')
+        await expect(hanger.sentences, `${demo}: ${name}`).toHaveText(before ?? '')
+      }
+    }
+  }
+  expect(met.size).toBeGreaterThan(10)
+})
