@@ -1,4 +1,5 @@
 import { CARE } from './en/care'
+import { CATALOGUE } from './en/catalogue'
 import { DIALOGS } from './en/dialogs'
 import { DRAWING } from './en/drawing'
 import { GUIDES } from './en/guides'
@@ -7,6 +8,7 @@ import { SHELF } from './en/shelf'
 
 const EN = {
   care: CARE,
+  catalogue: CATALOGUE,
   dialogs: DIALOGS,
   drawing: DRAWING,
   guides: GUIDES,
