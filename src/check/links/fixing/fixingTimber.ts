@@ -1,14 +1,13 @@
 import { value, type Value } from '../../../catalogue/basis'
 import { END_GRAIN_ACROSS, WET_ACROSS } from '../../../catalogue/places'
-import { PROOF_PULL, RESERVE_ON_ALLOWABLE, RESERVE_ON_UNPROVED_SCREW } from '../../../catalogue/reserves'
+import { RESERVE_ON_ALLOWABLE, RESERVE_ON_UNPROVED_SCREW } from '../../../catalogue/reserves'
 import { ALLOWABLE_DURATION, LAG_IN_END_GRAIN, PERMANENT_IN_TIMBER, TIMBER_DURATION, TIMBER_GRAVITY, WET_SERVICE } from '../../../catalogue/timber'
 import { LEAD_HOLE, WITHDRAWAL_ALLOWABLE, WITHDRAWAL_POWERS, WITHDRAWAL_SCATTER, WITHDRAWAL_ULTIMATE, type WithdrawnByAllowable } from '../../../catalogue/withdrawal'
 import type { Answers } from '../../../hanger/fields'
 import type { CaseCode, LoadCase } from '../../../load/loadCases'
-import { STANDARD_GRAVITY } from '../../../quantity/si'
 import type { Finding } from '../../finding'
 import { factor, reserve, type Factor, type LinkResult, type Term } from '../../linkResult'
-import { placeLoad, type PlaceDemand } from '../../placeLoad'
+import type { PlaceDemand } from '../../placeLoad'
 import type { Solved } from '../../solved'
 import { entering, fromCatalogue, worked } from '../../term'
 import { reserveTerms, safeValueReserve, strengthReserve } from '../../timeFactors'
@@ -18,6 +17,7 @@ import { temperAssumed } from '../assumedPart'
 import { acrossAllowable, acrossUltimate, woodKindOf } from './acrossTimber'
 import { assessPlace } from './assessPlace'
 import { atOnce, fixingBase } from './fixingEvidence'
+import { pullInPlaceMass } from './pullInPlace'
 import { IN_TIMBER, threadsOf, type Threads } from './threads'
 
 /**
@@ -97,9 +97,9 @@ function allowableRoute(solved: Solved, code: CaseCode, asked: PlaceDemand, thre
   const loadCase = solved.loads[code].case
   const constant = WITHDRAWAL_ALLOWABLE[kind]
   const pull = allowableWithdrawal(kind, gravity.value, diameter, penetration) * (inEndGrain(answers) ? LAG_IN_END_GRAIN.value : 1)
-  const heaviest = Math.max(placeLoad(solved, 'watered').load, placeLoad(solved, 'flooded').load) / STANDARD_GRAVITY
+  const toPull = pullInPlaceMass(solved)
   const single = answers['place.support'] === 'ceilingHook' && answers['fixing.count'] === 1
-  const proved = !single || (answers['fixing.proof'] ?? 0) >= PROOF_PULL.value * heaviest
+  const proved = !single || (answers['fixing.proof'] ?? 0) >= toPull
   const reserveOf = safeValueReserve(answers, loadCase, proved ? RESERVE_ON_ALLOWABLE : RESERVE_ON_UNPROVED_SCREW)
   const scale = atOnce(asked, { pull, pullTerms: pullTerms(answers, constant, pull), ...acrossTerms(answers, acrossAllowable(answers, threads, gravity.value)) })
   const lead: readonly Finding[] = kind === 'smoothNail' ? [] : [{ code: 'LEAD_HOLE', diameter: LEAD_HOLE[woodKindOf(answers)].value * root }]
@@ -108,7 +108,7 @@ function allowableRoute(solved: Solved, code: CaseCode, asked: PlaceDemand, thre
     capacity: { value: scale.capacity, unit: 'N', basis: constant.basis, source: asked.pull > 0 ? constant.source : ACROSS_SOURCE },
     factors: [factor('duration', allowableDuration(loadCase)), ...wetService(answers, kind), reserve(reserveOf)],
     grade: 'table', atLeast: 'holds',
-    findings: [...threads.findings, ...(proved ? [] : [{ code: 'PULL_IN_PLACE', mass: PROOF_PULL.value * heaviest } as const]), ...lead],
+    findings: [...threads.findings, ...(proved ? [] : [{ code: 'PULL_IN_PLACE', mass: toPull } as const]), ...lead],
     terms: [
       ...asked.terms, ...threads.terms, fromCatalogue('gravityIndex', 'G', gravity), ...scale.terms,
       ...(asked.pull > 0 ? [
