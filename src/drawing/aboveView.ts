@@ -10,7 +10,7 @@ import { freeStrands, netShapes, panelOf, strandsOnPot } from './panel/strands'
 import { edgeOf } from './pot'
 import { sceneOf, standOf, type Scene, type Stand } from './scene'
 import type { Drawing, Point, Shape } from './shape'
-import { lowerScenes } from './tiers'
+import { fromFront, lowerScenes } from './tiers'
 
 /** Distance of a leg's number from the pot's axis, over the leave point's. */
 const LABEL_REACH = 1.12
@@ -28,7 +28,7 @@ export function aboveView(check: CheckResult, code: CaseCode): Drawing {
   const panel = panelOf(scene)
   if (panel !== null) return framed(scene, planterFromAbove(scene, panel, hanging), Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : ends(leg))))
   const shapes: Shape[] = [
-    ...lowerScenes(scene).flatMap((lower) => potOutlines(lower.scene)),
+    ...lowerScenes(scene, fromFront).flatMap((lower) => potOutlines(lower.scene)),
     ...potOutlines(scene),
     ...standingLegs(scene).map((leg): Shape => ({ ...legPen(scene, leg), kind: 'cord', behind: false, ...bundle(ends(leg), cord, strandsSeen(carrying)) })),
     ...topShapes(scene, hanging),

@@ -21,7 +21,7 @@ import type { Dimension, Drawing, Shape } from './shape'
 import { shiftedDimension, shiftedShape } from './shifted'
 import { hookPlaces, stickHeads, stickShapes, topCordShapes } from './stick'
 import { swingShapes } from './swing'
-import { hasFringe, lowerAnchors, lowerDimensions, lowerScenes, lowerShapes } from './tiers'
+import { fromFront, hasFringe, lowerAnchors, lowerDimensions, lowerScenes, lowerShapes } from './tiers'
 import { tapeCaption, tapeDimensions, tapeShapes } from './tape'
 
 /**
@@ -36,7 +36,7 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
   const building = buildingShapes(scene)
   const hung = hangerShapes(scene)
   const others = neighbours(scene.answers, code)
-  const lower = lowerScenes(scene)
+  const lower = lowerScenes(scene, fromFront)
   const shapes = [
     ...aside(scene, [
       ...building,

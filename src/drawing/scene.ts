@@ -4,7 +4,7 @@ import type { Answers } from '../hanger/fields'
 import { connectorLength } from './connectorLength'
 import { rowMiddle } from './row'
 import { pencilOf, type Pencil } from './pencil'
-import { poseOf, type Pose } from './pose'
+import { poseOf, type Pose, type Vector } from './pose'
 import type { Point } from './shape'
 import { viewOf, type View } from './view'
 
@@ -36,7 +36,8 @@ export interface Scene extends Stand {
   readonly bowl: number
   readonly carried: number
   readonly ceiling: number
-  /** Where the legs are gathered under the pot, and the end of the fringe below. */
+  /** Where the legs are gathered under the pot, in space and in the view, and the end of the fringe below. */
+  readonly gatheredAt: Vector
   readonly gathering: Point
   readonly fringeEnd: number
 }
@@ -60,11 +61,12 @@ export function sceneOf(check: CheckResult, code: CaseCode): Scene | null {
   const ceiling = bowl + answers['hook.projection']
   const common = commonOf(check, code)
   const { drawnKnot, geometry: { knot, drop }, tiers } = check.solved
-  const gathering = common.view.front(pose.place([0, 0, code === 'lowerOut' || drawnKnot === null ? 0 : 0 - drawnKnot.drawn]))
+  const gatheredAt = pose.place([0, 0, code === 'lowerOut' || drawnKnot === null ? 0 : 0 - drawnKnot.drawn])
+  const gathering = common.view.front(gatheredAt)
   const fringeEnd = gathering[1] - knot - answers['make.fringe']
   const lowest = tiers.length > 0 && drop !== null ? carried - drop : fringeEnd
   return {
-    ...common, pose, gathering, bowl, carried, ceiling, fringeEnd,
+    ...common, pose, gatheredAt, gathering, bowl, carried, ceiling, fringeEnd,
     carrying: answers['make.build'] === 'plain' ? answers['make.strands'] : Math.max(1, Math.floor(answers['make.strands'] / 2)),
     unit: (ceiling - lowest) / 40,
   }

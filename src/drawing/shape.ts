@@ -1,7 +1,7 @@
 import type { PartKey } from '../check/parts'
 import type { FieldPath } from '../hanger/fields'
 
-/** A point of a view, m: x to the right; y upwards from the front, away from the viewer from above. */
+/** A point of a view, m: x to the right, from the side away from whoever stands in front; y upwards from front and side, away from the viewer from above. */
 export type Point = readonly [number, number]
 
 export type Ink = 'cord' | 'wire' | 'pot' | 'mix' | 'water' | 'plant' | 'building' | 'note'
@@ -43,7 +43,7 @@ export interface Dimension {
 }
 
 /** What stands in the drawing and wants a name beside it. */
-export type CaptionCode = 'above' | 'laidOut'
+export type CaptionCode = 'above' | 'laidOut' | 'side'
 
 export interface Bounds {
   readonly left: number

@@ -27,21 +27,25 @@ const wholeCase = (code: CaseCode): CaseCode => (code === 'strandParted' || code
 
 const hangsBeside = ({ answers }: Scene): boolean => answers['tiers.how'] === 'ownCords'
 
-/** The pots under the first, each from the gathering knot above it or from the top; none where they are lifted out. */
-export function lowerScenes(upper: Scene): readonly LowerScene[] {
+/** The pots under the first, each from the gathering knot above it or from the top; none where they are lifted out. `seen`: turns a scene to the view of the upper one. */
+export function lowerScenes(upper: Scene, seen: (scene: Scene) => Scene): readonly LowerScene[] {
   const { check, code, unit, pose } = upper
   if (code === 'lowerOut') return []
   const found: LowerScene[] = []
-  let [x, z] = hangsBeside(upper) ? [pose.hangingPoint[0], pose.hangingPoint[2]] : underKnot(upper)
+  let [x, z] = hangsBeside(upper) ? upper.view.front(pose.hangingPoint) : underKnot(upper)
   for (const { tier, hung } of check.solved.tiers.slice(1)) {
-    const scene = sceneOf({ ...check, solved: hung }, wholeCase(code))
-    if (scene === null) return found
+    const hanging = sceneOf({ ...check, solved: hung }, wholeCase(code))
+    if (hanging === null) return found
+    const scene = seen(hanging)
     const by: Point = [x, z - scene.pose.hangingPoint[2]]
     found.push({ tier, scene: { ...scene, unit }, by })
     if (!hangsBeside(upper)) [x, z] = movedPoint(underKnot(scene), by)
   }
   return found
 }
+
+/** As every scene is first made. */
+export const fromFront = (scene: Scene): Scene => scene
 
 const underKnot = ({ gathering: [x, z], check }: Scene): Point => [x, z - check.solved.geometry.knot]
 

@@ -1,7 +1,7 @@
 import type { Point } from './shape'
 import type { Vector } from './pose'
 
-/** Looks at the hanger from the front and from above; x is the same in both. */
+/** Looks at the hanger from the front (or the side, see sideways()) and from above; x is the same in both. */
 export interface View {
   readonly front: (v: Vector) => Point
   readonly above: (v: Vector) => Point
@@ -19,3 +19,14 @@ export function viewOf(turn: number): View {
   const depth = ([x, y]: Vector): number => x * sin + y * cos
   return { turn, depth, front: (v) => [across(v), v[2]], above: (v) => [across(v), depth(v)] }
 }
+
+/**
+ * The same hanger seen from its right: what lay behind is now to the right (x is the depth of the view from the front,
+ * positive behind the hanger's middle), what lay to the left is now behind.
+ */
+export const sideways = (view: View): View => ({
+  turn: view.turn - Math.PI / 2,
+  depth: (v) => 0 - view.front(v)[0],
+  front: (v) => [view.depth(v), v[2]],
+  above: (v) => [view.depth(v), 0 - view.front(v)[0]],
+})
