@@ -106,6 +106,8 @@ export const FIELDS = {
   'make.cutLength': open('length', 200 * mm, 40, LATER),
   'make.date': day,
   'make.code': text(24),
+  'make.maker': text(80),
+  'make.contact': text(120),
   'cradle.kind': choice(['net', 'open'], 'net', 'neighbouring legs are knotted together round the pot', LATER),
   'cradle.first': quantity('length', 10 * mm, 1, times(0.55, 'pot.rim', 'mm', 'first knots about half the rim above the gathering knot'), LATER),
   'cradle.second': open('length', 20 * mm, 1.5, LATER),

@@ -84,6 +84,8 @@ export const FIELD_WORDS: Readonly<Record<FieldPath, FieldWords>> = {
   'make.cutLength': { label: 'Length each was cut to', help: 'The average, if they differ.', choices: {} },
   'make.date': { label: 'Date it was made', help: 'Year-month-day, such as 2026-03-21: the replace-by date counts from it.', choices: {} },
   'make.code': { label: 'Tag code', help: 'What stands on the tag that hangs with it, so that the hanger is found again.', choices: {} },
+  'make.maker': { label: 'Who made it', help: 'Your name, or that of your workshop: it stands at the foot of every sheet.', choices: {} },
+  'make.contact': { label: 'How you are reached', help: 'A telephone number, an address or a page, for whoever has a question about the hanger.', choices: {} },
   'cradle.kind': { label: 'Cradle', help: 'Neighbouring legs knotted together round the pot, or strands left open.', choices: { net: 'knotted together (net)', open: 'open strands' } },
   'cradle.first': { label: 'First knots of the cradle', help: 'From the gathering knot up along a strand.', choices: {} },
   'cradle.second': { label: 'Second row of the cradle’s knots', help: 'From the gathering knot up along a strand; leave open if there is none.', choices: {} },
