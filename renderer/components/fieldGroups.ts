@@ -6,7 +6,7 @@ const HEADINGS: readonly { readonly title: string, readonly groups: readonly str
   { title: 'Mix and plant', groups: ['mix', 'layer', 'topping', 'plant'] },
   { title: 'Water that hangs with it', groups: ['saucer', 'reservoir', 'cover'] },
   { title: 'Cord', groups: ['cord'] },
-  { title: 'How it is made up', groups: ['make', 'panel', 'tiers', 'second', 'third', 'cradle', 'gathering', 'testHang', 'ring'] },
+  { title: 'How it is made up', groups: ['make', 'takeUp', 'panel', 'tiers', 'second', 'third', 'cradle', 'gathering', 'testHang', 'ring'] },
   { title: 'Where it hangs', groups: ['hook', 'connector', 'place', 'fixing', 'reserve'] },
   { title: 'Stick, rail or bracket', groups: ['stick', 'row', 'rail', 'bracket'] },
 ]

@@ -32,7 +32,7 @@ export const LINK_FIELDS: Readonly<Record<LinkCode, readonly FieldPath[]>> = {
 /** Further answers that bear on a part but are seldom given; folded away on its card. */
 export const RARE_FIELDS: Readonly<Partial<Record<LinkCode, readonly FieldPath[]>>> = {
   fixing: ['place.known', 'fixing.length', 'fixing.between', 'fixing.timberDepth', 'fixing.grain', 'rail.others'],
-  leg: ['cord.lot', 'make.fillers', 'make.cords', 'make.cutLength', 'make.tolerance', 'make.date', 'make.code', 'make.maker', 'make.contact', 'pot.edge', 'reserve.own', 'reserve.reason'],
+  leg: ['cord.lot', 'make.fillers', 'make.knotted', 'make.cords', 'make.cutLength', 'takeUp.cut', 'takeUp.finished', 'make.tolerance', 'make.date', 'make.code', 'make.customer', 'make.maker', 'make.contact', 'pot.edge', 'reserve.own', 'reserve.reason'],
   seat: ['pot.shape', 'pot.length', 'pot.belly', 'pot.bellyHeight'],
   gatheringGrip: ['gathering.cordLength', 'gathering.tails'],
   load: [

@@ -13,6 +13,8 @@ export interface KindTypes {
   volume: CubicMetres
   density: KilogramsPerCubicMetre
   ratio: number
+  /** A plain number of something that has no unit here, such as money. */
+  number: number
 }
 export type FieldKind = keyof KindTypes
 

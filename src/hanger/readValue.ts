@@ -7,7 +7,7 @@ import { readScrew } from './readScrew'
 
 /** Units that allowed ranges are told in. */
 const RANGE_UNIT: Readonly<Record<FieldKind, UnitSymbol | ''>> =
-  { length: 'mm', mass: 'kg', force: 'N', linearDensity: 'g/m', time: 'day', count: '', volume: 'l', density: 'kg/m3', ratio: '' }
+  { length: 'mm', mass: 'kg', force: 'N', linearDensity: 'g/m', time: 'day', count: '', volume: 'l', density: 'kg/m3', ratio: '', number: '' }
 
 /** `asMass`: a force that was given as a mass and taken as the pull of that mass. */
 export type Read<Path extends string> = { readonly ok: true; readonly value: number | string; readonly asMass: boolean } | { readonly ok: false; readonly problem: ValueProblem<Path> }

@@ -33,6 +33,8 @@ const roundABar: Rule = (a) => !fixed(a) && ['rail', 'curtainRod', 'showerRod', 
 const drilled: Rule = (a) => inTimber(a) || (fixed(a) && a['fixing.rated'] === null && ['aeratedBlock', 'concrete'].includes(a['place.substrate']))
 const tested: Rule = (a) => a['testHang.mass'] !== null || a['testHang.volume'] !== null
 const outdoors: Rule = (a) => a['place.exposure'] === 'outdoors'
+/** Knots take up cord: of the legs, of a panel, of a net round the pot. */
+const knotted: Rule = (a) => hasHanger(a) && (asPanel(a) || a['make.build'] !== 'plain' || a['cradle.kind'] === 'net')
 const cordGuess: Rule = (a) => a['cord.rated'] === null
 
 /** Fields that only matter beside certain answers to others; the rest always do. */
@@ -77,6 +79,14 @@ const RULES: Readonly<Partial<Record<FieldPath, Rule>>> = {
   'make.strands': onLegs,
   'make.build': onLegs,
   'make.top': onLegs,
+  'make.knotted': (a) => onLegs(a) && a['make.build'] !== 'plain',
+  'takeUp.cut': knotted,
+  'takeUp.finished': knotted,
+  'cord.rollLength': hasHanger,
+  'cord.rollMass': hasHanger,
+  'cord.rollPrice': hasHanger,
+  'cord.currency': (a) => hasHanger(a) && a['cord.rollPrice'] !== null,
+  'cord.onRoll': hasHanger,
   'make.fillers': (a) => onLegs(a) && a['make.build'] !== 'plain',
   'make.legLength': onLegs,
   'make.totalLength': onLegs,

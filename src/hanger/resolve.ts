@@ -31,6 +31,8 @@ const PAIRS: readonly (readonly [low: FieldPath, relation: 'below' | 'atMost', h
   ['weighed.tare', 'below', 'weighed.mass'],
   ['make.fillers', 'atMost', 'make.strands'],
   ['make.fringe', 'below', 'make.totalLength'],
+  ['takeUp.finished', 'atMost', 'takeUp.cut'],
+  ['make.knotted', 'atMost', 'make.legLength'],
   ['fixing.penetration', 'atMost', 'fixing.timberDepth'],
   ['fixing.between', 'below', 'fixing.length'],
   ['bracket.bottom', 'below', 'bracket.top'],

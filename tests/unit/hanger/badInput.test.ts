@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { EMPTY_DOCUMENT, editField, FIELD_PATHS, FIELD_WORDS, fieldOf, problemText, readField, resolveDocument } from '#core'
 
-const WRONG_UNIT = { length: '3 kg', mass: '3 N', force: '3 mm', linearDensity: '3 mm', time: '3 mm', count: '3 mm', volume: '3 kg', density: '3 kg', ratio: '3 mm' } as const
+const WRONG_UNIT = { length: '3 kg', mass: '3 N', force: '3 mm', linearDensity: '3 mm', time: '3 mm', count: '3 mm', volume: '3 kg', density: '3 kg', ratio: '3 mm', number: '50 %' } as const
 /** A unit to write a value in SI in, and for kinds that have none, none. */
-const UNIT = { length: 'm', mass: 'kg', force: 'N', linearDensity: 'kg/m', time: 's', count: '', volume: 'm3', density: 'kg/m3', ratio: '' } as const
+const UNIT = { length: 'm', mass: 'kg', force: 'N', linearDensity: 'kg/m', time: 's', count: '', volume: 'm3', density: 'kg/m3', ratio: '', number: '' } as const
 
 /** What must be refused in each field. */
 function badTexts(path: (typeof FIELD_PATHS)[number]): readonly string[] {
@@ -14,7 +14,7 @@ function badTexts(path: (typeof FIELD_PATHS)[number]): readonly string[] {
   if (field.type === 'date') return ['', '  ', 'yesterday', '21.3.2026', '2026-02-29', '2026-13-01', '2026-3-1', '2026-00-10']
   const absurd = `1000000000 ${UNIT[field.kind]}`.trim()
   const negative = `-4 ${UNIT[field.kind]}`.trim()
-  const odd = field.kind === 'count' ? ['2.5'] : field.kind === 'ratio' ? [] : ['12']
+  const odd = field.kind === 'count' ? ['2.5'] : field.kind === 'ratio' || field.kind === 'number' ? [] : ['12']
   return ['', '  ', 'abc', '4..5', '1/0', WRONG_UNIT[field.kind], absurd, negative, ...odd]
 }
 
