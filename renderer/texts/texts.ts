@@ -4,6 +4,8 @@ import { DIALOGS } from './en/dialogs'
 import { DRAWING } from './en/drawing'
 import { GUIDES } from './en/guides'
 import { HABITS } from './en/habits'
+import { HANGERS } from './en/hangers'
+import { PLACE } from './en/place'
 import { SHELF } from './en/shelf'
 
 const EN = {
@@ -13,6 +15,8 @@ const EN = {
   drawing: DRAWING,
   guides: GUIDES,
   habits: HABITS,
+  hangers: HANGERS,
+  place: PLACE,
   shelf: SHELF,
 } as const
 
