@@ -7,6 +7,7 @@ import { HABITS } from './en/habits'
 import { HANGERS } from './en/hangers'
 import { PLACE } from './en/place'
 import { SHELF } from './en/shelf'
+import { WEIGHT } from './en/weight'
 
 const EN = {
   care: CARE,
@@ -18,6 +19,7 @@ const EN = {
   hangers: HANGERS,
   place: PLACE,
   shelf: SHELF,
+  weight: WEIGHT,
 } as const
 
 /** The same entries in any words: a text is a text, whatever it says in English. */
