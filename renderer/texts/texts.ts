@@ -7,6 +7,7 @@ import { HABITS } from './en/habits'
 import { HANGERS } from './en/hangers'
 import { PLACE } from './en/place'
 import { SHELF } from './en/shelf'
+import { STRENGTH } from './en/strength'
 import { WEIGHT } from './en/weight'
 
 const EN = {
@@ -19,6 +20,7 @@ const EN = {
   hangers: HANGERS,
   place: PLACE,
   shelf: SHELF,
+  strength: STRENGTH,
   weight: WEIGHT,
 } as const
 
