@@ -3,8 +3,12 @@ import { createApp } from 'vue'
 import App from './App.vue'
 import { platform } from './platform/choose'
 import { PLATFORM } from './stores/file'
+import { useHabits } from './stores/habits'
 import './styles/fonts.css'
 import './styles/tokens.css'
 import './styles/base.css'
 
-createApp(App).use(createPinia()).provide(PLATFORM, platform).mount('#app')
+const pinia = createPinia()
+// Before anything is drawn, so that nothing changes under the eye.
+useHabits(pinia).apply(document.documentElement)
+createApp(App).use(pinia).provide(PLATFORM, platform).mount('#app')

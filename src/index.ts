@@ -74,7 +74,7 @@ export { checkedText, cutFolderText, EMPTY_FOLDER_TEXT, folderProblemText, found
 export { CASE_NAMES, LINK_NAMES, LINK_ROLES, PART_NAMES, SIDE_NAMES, WEIGHT_PART_NAMES } from './words/names'
 export { TERM_NAMES } from './words/termNames'
 export { fixingText, hangsText, howKnownText, noFixingText, NO_WEIGHT_TEXT, numberAndDepthText, packetTexts, ratingText, refusedText, usedText, USUAL_PLACE_NAMES } from './words/placeNeeds'
-export { otherwiseMeant, preferredText } from './words/preferredText'
+export { markedText, otherwiseMeant, preferredText } from './words/preferredText'
 export { problemText } from './words/problems'
 export { PULL_TEST_WORDS } from './words/pullTests'
 export { pullTestSetText } from './words/pullTestSet'

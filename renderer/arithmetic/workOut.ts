@@ -1,4 +1,4 @@
-import { readSum, sumExpression, sumText, type QuantityKind } from '#core'
+import { markedText, readSum, sumExpression, sumText, type QuantityKind } from '#core'
 
 /** All that may reach the library: digits, signs and brackets. */
 const ALLOWED = /^[\d.e+\-*/()]+$/
@@ -15,7 +15,8 @@ export async function workOut(text: string, kind: QuantityKind): Promise<string 
   const { evaluate } = await import('./evaluate')
   try {
     const [once, twice] = expressions.map((expression): unknown => evaluate(expression))
-    return typeof once === 'number' && typeof twice === 'number' ? sumText(pieces, kind, once, twice) : null
+    const text = typeof once === 'number' && typeof twice === 'number' ? sumText(pieces, kind, once, twice) : null
+    return text === null ? null : markedText(text, kind)
   } catch {
     return null // signs in an order that no sum has
   }

@@ -1,3 +1,5 @@
+import { withMark } from '#core'
+
 const FIGURES = 4
 const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 
@@ -6,10 +8,10 @@ const raised = (exponent: number): string =>
 
 /** A number of a worked sum to four figures; far from human size as a power of ten. */
 function figuresText(value: number): string {
-  const plain = String(Number(value.toPrecision(FIGURES)))
+  const plain = withMark(String(Number(value.toPrecision(FIGURES))))
   if (value === 0 || !Number.isFinite(value) || (Math.abs(value) >= 1e-4 && Math.abs(value) < 1e6)) return plain
   const [mantissa = '', exponent = '0'] = value.toExponential(FIGURES - 1).split('e')
-  return `${Number(mantissa)} × 10${raised(Number(exponent))}`
+  return `${withMark(String(Number(mantissa)))} × 10${raised(Number(exponent))}`
 }
 
 const UNIT_TEXT: Readonly<Record<string, string>> = { '1': '', 'm/s2': 'm/s²', 'N/m2': 'N/m²', 'kg/m3': 'kg/m³' }

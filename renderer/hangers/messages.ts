@@ -1,3 +1,4 @@
+import type { WritingHabits } from '#core'
 import type { HangerCard } from './hangerCard'
 
 /** To the worker: the text of one hanger file. The heaviest pot is asked apart, for it takes many checks. */
@@ -5,6 +6,8 @@ export interface HangerQuestion {
   readonly kind: 'hangerCard' | 'hangerHeaviest'
   readonly revision: number
   readonly text: string
+  /** How numbers are written: the worker has a core of its own. */
+  readonly habits: WritingHabits
 }
 
 /** From the worker, one to each question. */

@@ -1,6 +1,6 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowReactive, shallowRef } from 'vue'
-import { cutFolderText, fileOutcomeText, folderProblemText, UNCHECKED_TEXT } from '#core'
+import { cutFolderText, fileOutcomeText, folderProblemText, UNCHECKED_TEXT, writingHabits } from '#core'
 import type { FileProblem, FolderFile, FolderListing } from '../../electron/contract'
 import { unreadCard, type HangerCard } from '../hangers/hangerCard'
 import type { HangerQuestion, HangerReply } from '../hangers/messages'
@@ -50,7 +50,7 @@ export function createHangers(platform: Platform, start: () => HangersWorker) {
     revision += 1
     const mine = revision
     const answer = new Promise<HangerReply | null>((done) => { waiting.set(mine, done) })
-    worker.postMessage({ kind, revision: mine, text })
+    worker.postMessage({ kind, revision: mine, text, habits: { ...writingHabits() } })
     return answer
   }
 

@@ -19,7 +19,7 @@ export interface Plot {
   readonly dots: readonly Dot[]
   readonly mean: number
   readonly counted: number
-  /** Round masses along the line, kg, with their places. */
+  /** Round masses along the line with their places. */
   readonly ticks: readonly { readonly mass: number, readonly along: number }[]
   /** Most dots above each other. */
   readonly tallest: number
@@ -31,7 +31,7 @@ function tickStep(most: number): number {
   return (STEPS.find((step) => (most / (step * power)) <= MOST_TICKS) ?? 10) * power
 }
 
-/** A set of pull tests along a line from zero, in the mass that pulls as hard; `gravity` in m/s². */
+/** A set of pull tests along a line from zero, in the mass that pulls as hard; `gravity`: pull of one mark’s unit of mass, N. */
 export function plotOf(set: PullTestSet, gravity: number): Plot {
   const full = Math.max(...set.pulls.map(({ counted }) => counted), set.mean) * BEYOND
   const along = (force: number): number => force / full

@@ -34,7 +34,7 @@ export interface Bars {
   readonly bars: readonly Bar[]
   /** Every part that weighs something in some state, with its letter, in the order of the bars. */
   readonly parts: readonly BarPart[]
-  /** Round masses along the scale, kg, with their places. */
+  /** Round masses along the scale, in its unit, with their places. */
   readonly ticks: readonly { readonly mass: number, readonly along: number }[]
 }
 
@@ -43,8 +43,8 @@ const BEYOND = 1.02
 const STEPS = [1, 2, 5, 10] as const
 const MOST_TICKS = 6
 
-/** What it weighs in every state as bars on one scale; parts in the order given. */
-export function barsOf(makeups: Readonly<Record<State, WeightMakeup>>): Bars {
+/** What it weighs in every state as bars on one scale, marked in a unit of so many kilograms; parts in the order given. */
+export function barsOf(makeups: Readonly<Record<State, WeightMakeup>>, unit: number): Bars {
   const weighs = new Set(STATES.flatMap((state) => makeups[state].segments.filter(({ mass }) => mass.likely > 0).map(({ part }) => part)))
   const parts = [...weighs].map((part, i): BarPart => {
     const segments = STATES.flatMap((state) => makeups[state].segments.filter((segment) => segment.part === part))
@@ -66,7 +66,7 @@ export function barsOf(makeups: Readonly<Record<State, WeightMakeup>>): Bars {
     const water = stretches.reduce((sum, stretch) => sum + stretch.water, 0) * full
     return { state, stretches, total, water, low: total.low / full, likely: total.likely / full, high: total.high / full, weighed }
   })
-  return { bars, parts, ticks: ticksUpTo(full).map((mass) => ({ mass, along: mass / full })) }
+  return { bars, parts, ticks: ticksUpTo(full / unit).map((mass) => ({ mass, along: (mass * unit) / full })) }
 }
 
 /** Round masses from nothing up to `most`, at most six steps. */

@@ -34,14 +34,14 @@ const LOOK_WORDS: Readonly<Record<LookReason, string>> = {
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
 /**
- * A day of the calendar, year-month-day, as the reader says it.
+ * A day of the calendar, year-month-day, as the reader says it; what is no such day stays as it is.
  * @example dayText('2029-03-09') // '9 March 2029'
  */
 export function dayText(day: string): string {
-  const [year = 0, month = 1, date = 1] = day.split('-').map(Number)
-  const name = MONTHS[month - 1] ?? ''
+  const [, year, month, date] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(day)?.map(Number) ?? []
+  const name = month === undefined ? undefined : MONTHS[month - 1]
   const { dayOrder } = writingHabits()
-  if (dayOrder === 'yearFirst') return day
+  if (name === undefined || year === undefined || date === undefined || dayOrder === 'yearFirst') return day
   return dayOrder === 'monthFirst' ? `${name} ${date}, ${year}` : `${date} ${name} ${year}`
 }
 

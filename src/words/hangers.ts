@@ -1,4 +1,5 @@
 import { massLimitText } from './amounts'
+import { dayText } from './care'
 import type { FileTrouble } from './fileOutcomes'
 
 /** Said where no folder was chosen yet. */
@@ -20,10 +21,10 @@ export function folderProblemText({ code, detail }: { readonly code: FileTrouble
 
 /**
  * What a maker tells hangers apart by, in one line.
- * @example keptFactsText({ code: 'A7', lot: null, date: '2026-10-18' }) // 'Tag A7 · made 2026-10-18'
+ * @example keptFactsText({ code: 'A7', lot: null, date: '2026-10-18' }) // 'Tag A7 · made 18 October 2026'
  */
 export const keptFactsText = ({ code, lot, date }: { readonly code: string | null; readonly lot: string | null; readonly date: string | null }): string =>
-  [code === null ? '' : `Tag ${code}`, lot === null ? '' : `lot ${lot}`, date === null ? '' : `made ${date}`].filter((text) => text !== '').join(' · ')
+  [code === null ? '' : `Tag ${code}`, lot === null ? '' : `lot ${lot}`, date === null ? '' : `made ${dayText(date)}`].filter((text) => text !== '').join(' · ')
 
 /** Heaviest watered pot, kg; null where none can be told. */
 export const heaviestKeptText = (mass: number | null): string =>

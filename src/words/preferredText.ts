@@ -19,13 +19,22 @@ export function preferredText(text: string, kind: QuantityKind): string {
   const read = readQuantity(text, kind)
   if (!read.ok) return text
   const { units, decimalMark } = writingHabits()
+  if (units !== 'imperial' || !METRIC.has(read.unit)) return markedText(text, kind)
   const value: number = read.value
-  if (units !== 'imperial' || !METRIC.has(read.unit)) {
-    return decimalMark === '.' || read.unit.includes(' ') ? text : formatQuantity({ value, unit: read.unit, precision: 'shortest', rounding: 'nearest', decimalMark })
-  }
   if (kind === 'length') return plainLengthText(value)
   const unit = IMPERIAL[kind]
   return unit === undefined ? text : formatQuantity({ value, unit, precision: { significant: 3 }, rounding: 'nearest', decimalMark })
+}
+
+/**
+ * A quantity that nobody typed with the reader's decimal mark, in the unit it has; so that it reads back as the very same.
+ * @example markedText('131.937 in', 'length') // '131.937 in'
+ */
+export function markedText(text: string, kind: QuantityKind): string {
+  const read = readQuantity(text, kind)
+  const { decimalMark } = writingHabits()
+  if (!read.ok || decimalMark === '.' || read.unit.includes(' ')) return text
+  return formatQuantity({ value: read.value, unit: read.unit, precision: 'shortest', rounding: 'nearest', decimalMark })
 }
 
 /** A group of three digits behind a point: a thousand to those who write a decimal comma, yet read as a decimal. */

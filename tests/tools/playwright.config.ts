@@ -15,7 +15,8 @@ export default defineConfig({
   outputDir: resolve(root, 'test-results'),
   forbidOnly: true,
   // Every test finds the page emptied, storage and all, as a new one; a page begun anew takes twice the work.
-  use: { reuseContext: true },
+  // Numbers are written as the system's region writes them: British ones in both units.
+  use: { reuseContext: true, locale: 'en-GB' },
   // A slow machine is no failure: nothing here is a timed test.
   timeout: 60_000,
   expect: { timeout: 15_000 },

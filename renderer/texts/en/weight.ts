@@ -4,7 +4,6 @@ export const WEIGHT = {
   noPot: 'There is no pot yet: these are the weights of the pot it is checked with.',
   /** After the name of a state. */
   asWeighed: 'as you weighed it',
-  kilograms: (figure: string) => `${figure} kg`,
   howToRead: 'The line beneath a bar goes from the lightest to the heaviest it may be, the diamond is the likely weight. Every part is checked with the heaviest.',
   table: 'What it weighs, part by part',
   likely: 'Likely weight',

@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from 'vitest'
 import {
-  CASE_NAMES, catalogueEntries, catalogueFigure, dayText, DEMOS, checkHanger, FIELD_PATHS, fieldOf, findingText, forceText, lengthText, linearDensityText, massLimitText, massRangeText, massText, massUnit, numberText,
+  CASE_NAMES, catalogueEntries, catalogueFigure, dayText, DEMOS, checkHanger, FIELD_PATHS, fieldOf, findingText, forceText, lengthText, linearDensityText, markedText, massLimitText, massRangeText, massText, massUnit, numberText,
   otherwiseMeant, parseDocument, percentText, plainLengthText, preferredText, problemText, ratingText, readField, resolveDocument, speedText, timeText, USUAL_HABITS, writeBy, writingHabits,
   type WritingHabits,
 } from '#core'
@@ -62,6 +62,8 @@ test('what is assumed is written as the reader would type it, and reads back as 
   expect(preferredText('200 mm', 'length')).toBe('200 mm')
   using({ decimalMark: ',' })
   expect([preferredText('4.5 kg', 'mass'), preferredText('8', 'count'), preferredText('1.25 kg', 'mass'), preferredText('nonsense', 'mass')]).toEqual(['4,5 kg', '8', '1,25 kg', 'nonsense'])
+  // Three decimals behind a comma would be taken for a group.
+  expect([markedText('131.937 in', 'length'), readField('make.cutLength', markedText('131.937 in', 'length'))]).toEqual(['131,9370 in', readField('make.cutLength', '131.937 in')])
   using({ units: 'imperial' })
   expect([preferredText('200 mm', 'length'), preferredText('100 cm', 'length'), preferredText('4 mm', 'length'), preferredText('5 in', 'length'), preferredText('60 min', 'time'), preferredText('4.5 kg', 'mass')])
     .toEqual(['7 7/8 in', '39 3/8 in', '5/32 in', '5 in', '60 min', '9.92 lb'])

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { editField, EMPTY_DOCUMENT, renameDocument, writeDocument, type HangerDocument } from '#core'
+import { editField, EMPTY_DOCUMENT, renameDocument, writeDocument, type HangerDocument, USUAL_HABITS } from '#core'
 import { findHangers } from '../../../../renderer/hangers/findHangers'
 import { hangerCard, heaviestOf, unreadCard, type HangerCard } from '../../../../renderer/hangers/hangerCard'
 import type { HangerReply } from '../../../../renderer/hangers/messages'
@@ -47,8 +47,8 @@ describe('the card of a hanger file', () => {
 it('the worker answers each question once, by its number', () => {
   const replies: HangerReply[] = []
   const take = serveHangers((reply) => replies.push(reply))
-  take({ kind: 'hangerHeaviest', revision: 4, text: '{' })
-  take({ kind: 'hangerCard', revision: 7, text: writeDocument(flat) })
+  take({ kind: 'hangerHeaviest', revision: 4, text: '{', habits: USUAL_HABITS })
+  take({ kind: 'hangerCard', revision: 7, text: writeDocument(flat), habits: USUAL_HABITS })
   expect(replies.map(({ kind, revision }) => [kind, revision])).toEqual([['hangerHeaviest', 4], ['hangerCard', 7]])
 })
 

@@ -18,7 +18,7 @@ const widthOf = ({ stretches }: Bar): number => stretches.reduce((sum, { solid, 
 
 describe('the bars of what it weighs', () => {
   const makeups = makeupsOf(ESTIMATED)
-  const { bars, parts, ticks } = barsOf(makeups)
+  const { bars, parts, ticks } = barsOf(makeups, 1)
 
   it('are as long as the likely totals, on one scale that begins at nothing and holds the heaviest', () => {
     expect(bars.map(({ state }) => state)).toEqual(STATES)
