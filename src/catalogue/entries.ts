@@ -29,6 +29,7 @@ import * as screws from './screws'
 import * as seat from './seat'
 import * as soaking from './soaking'
 import * as sticks from './sticks'
+import * as takeUp from './takeUp'
 import * as tenacities from './tenacities'
 import * as testHang from './testHang'
 import * as timber from './timber'
@@ -42,7 +43,7 @@ import { collectEntries, type CatalogueEntry } from './collectEntries'
 /** The modules that hold values, in the order in which they are listed. */
 const MODULES = {
   pottingMixes, fillings, potMaterials, vessels, plants,
-  cords, tenacities, soaking, weighing, cordTests, pullTests, ropeTables, knots, knotEfficiencies, frictionPairs,
+  cords, tenacities, soaking, weighing, cordTests, pullTests, ropeTables, knots, takeUp, knotEfficiencies, frictionPairs,
   metals, woods, sticks, timber, screws, withdrawal, lateral, eurocodeScrews,
   places, plugs, boardFixings, ceilings, concrete, chain, connectors,
   legs, seat, jolts, wind, testHang,

@@ -13,7 +13,7 @@ import { WOOD_NAMES } from './woodNames'
 
 export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
   pottingMixes: 'Potting mixes', fillings: 'Layers and dressings', potMaterials: 'Pots', vessels: 'Saucers and cover pots', plants: 'Plants',
-  cords: 'Cord', soaking: 'Wet cord', weighing: 'Weighing', tenacities: 'Yarn and cord', cordTests: 'Cord tests', pullTests: 'Pull tests', ropeTables: 'Rope tables', knots: 'Knots', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
+  cords: 'Cord', soaking: 'Wet cord', weighing: 'Weighing', tenacities: 'Yarn and cord', cordTests: 'Cord tests', pullTests: 'Pull tests', ropeTables: 'Rope tables', knots: 'Knots', takeUp: 'Cord that knots take', knotEfficiencies: 'Knot tests', frictionPairs: 'Friction',
   metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening', eurocodeScrews: 'Screws by Eurocode 5',
   places: 'Fixings and brackets', plugs: 'Plugs', boardFixings: 'Fixings in plasterboard', ceilings: 'Ceilings and walls', concrete: 'Concrete', chain: 'Chain', connectors: 'Hooks, rings and connectors',
   legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', wind: 'Wind and rain', testHang: 'Test hang',
