@@ -1,0 +1,42 @@
+/** The card of a part: what decides it, what would mend it, its answers and its sum. */
+export const CARD = {
+  /** The verdict on a part, and what share of what it may bear is asked of it. */
+  verdictAt: (verdict: string, share: string) => `${verdict}, ${share}`,
+  situation: 'Situation',
+  decides: 'What decides',
+  asked: 'Asked of it',
+  comesTo: 'It comes to',
+  mayCarry: 'It may carry',
+  limit: 'Its limit',
+  turned: 'When turned',
+  pushed: 'Pushed at its rim',
+  newOverLoad: 'New strands over watered load',
+  factor: (figure: string, guidance: string) => `${figure} (${guidance})`,
+  knownBy: 'Known by',
+  source: (source: string, basis: string) => `${source} (${basis})`,
+  findings: 'What was found',
+  answers: 'Answers for this part',
+  moreAnswers: 'More answers',
+
+  remedies: 'What would mend it',
+  triedOn: '(tried on)',
+  tryIt: 'Try it',
+  tryRemedy: (remedy: string) => `Try it: ${remedy}`,
+  takeBack: 'Take it back',
+  takeRemedyBack: (remedy: string) => `Take it back: ${remedy}`,
+  effect: (part: string, partVerdict: string, verdict: string) => `${part} then: ${partVerdict}. The whole then: ${verdict}.`,
+  effectAt: (part: string, partVerdict: string, verdict: string, share: string) => `${part} then: ${partVerdict}. The whole then: ${verdict}, what decides it at ${share}.`,
+  remediesFailed: 'Remedies could not be looked for.',
+  remediesAsked: 'Looking for remedies.',
+  noRemedy: 'None was found for this part, or it needs none.',
+
+  everySituation: 'In every situation',
+  share: 'Share',
+  verdict: 'Verdict',
+  noShare: '—',
+
+  sum: 'Worked sum',
+  sumLines: 'Worked sum, line by line',
+  sumColumns: { line: 'Line', symbol: 'Symbol', value: 'Value', basis: 'Basis' },
+  basisAndSource: (basis: string, source: string) => `${basis}: ${source}`,
+} as const

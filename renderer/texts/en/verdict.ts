@@ -1,0 +1,18 @@
+const inMidSentence = (label: string): string => label.charAt(0).toLowerCase() + label.slice(1)
+
+/** The verdict on the whole, and what is to be minded with it. */
+export const VERDICT = {
+  verdict: 'Verdict',
+  unread: 'Nothing can be said until the marked answers can be read.',
+  /** `questions` are labels of fields. */
+  unanswered: (questions: readonly string[]) => `Still to be answered: ${questions.map(inMidSentence).join(', ')}.`,
+  decides: 'What decides: {link}, {reason} {finding}',
+  notEnoughKnown: 'of which not enough is known.',
+  inSituation: (verdictOrShare: string, situation: string) => `${verdictOrShare}, ${situation}.`,
+  beingTyped: 'Being typed: the verdict is of what stood before.',
+  lookingForPot: 'Looking for the heaviest pot.',
+  heaviestPot: (mass: string) => `Heaviest pot when watered: ${mass}`,
+  assumed: (count: number) => (count === 1 ? `${count} thing assumed` : `${count} things assumed`),
+  givesWay: 'If something gives way',
+  cautions: 'Cautions',
+} as const
