@@ -52,7 +52,7 @@ export function chartOf({ at, moment, sag, held, pulls }: LinkDiagram): BendingC
 }
 
 /** Value at a place between the points given. */
-function between(at: readonly number[], values: readonly number[], along: number): number {
+export function between(at: readonly number[], values: readonly number[], along: number): number {
   const i = Math.max(1, at.findIndex((place) => place >= along))
   const [from, to] = [at[i - 1] ?? 0, at[i] ?? 0]
   const [low, high] = [values[i - 1] ?? 0, values[i] ?? 0]

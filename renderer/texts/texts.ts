@@ -1,4 +1,5 @@
 import { CARE } from './en/care'
+import { CHARTS } from './en/charts'
 import { CATALOGUE } from './en/catalogue'
 import { DIALOGS } from './en/dialogs'
 import { DRAWING } from './en/drawing'
@@ -12,6 +13,7 @@ import { WEIGHT } from './en/weight'
 
 const EN = {
   care: CARE,
+  charts: CHARTS,
   catalogue: CATALOGUE,
   dialogs: DIALOGS,
   drawing: DRAWING,
