@@ -15,12 +15,15 @@ import { placeCommand } from './placeCommand'
 import { placeSchema } from './placeSchema'
 import type { ReadFile } from './readFile'
 import { readSlingInput } from './readSlingInput'
+import { sheetCommand } from './sheetCommand'
 import { slingJson } from './slingJson'
 import { solveSling } from '../statics/sling/solveSling'
 
 export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
   check FILE… [--json]       check hanger files; --json gives one line of JSON for each
   place FILE [--json]        say what fixing the hanger needs in each usual wall and ceiling, and what to ask the customer
+  sheet FILE --kind KIND [--size SIZE] [--draft]
+                             print a sheet as HTML: KIND is customer or tag; SIZE is a4 (the default), letter, a5 or half-letter
   sling FILE                 solve one sling (JSON) and print its answer
   schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; place, of place --json; shelf, the file
   catalogue [WORD] [--json]  list the catalogue's values, or those found under a word, with basis and source
@@ -80,12 +83,13 @@ export function schemaCommand(args: readonly string[]): Output {
   return { out: `${JSON.stringify(schema(), null, 2)}\n`, err: '', exit: 0 }
 }
 
-/** The whole command line: a verb and its arguments. */
-export function runCommand(argv: readonly string[], readFile: ReadFile): Output {
+/** The whole command line: a verb and its arguments; `today`: YYYY-MM-DD. */
+export function runCommand(argv: readonly string[], readFile: ReadFile, today: string): Output {
   const [verb, ...args] = argv
   switch (verb) {
     case 'check': return checkCommand(args, readFile)
     case 'place': return placeCommand(args, readFile)
+    case 'sheet': return sheetCommand(args, readFile, today)
     case 'sling': return slingCommand(args, readFile)
     case 'schema': return schemaCommand(args)
     case 'catalogue': return catalogueCommand(args)

@@ -25,7 +25,13 @@ const readFile: ReadFile = (file) => {
   }
 }
 
-const { out, err, exit } = runCommand(process.argv.slice(2), readFile)
+/** The day by the clock of the place, YYYY-MM-DD. */
+function todayText(now: Date): string {
+  const two = (part: number): string => String(part).padStart(2, '0')
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}
+
+const { out, err, exit } = runCommand(process.argv.slice(2), readFile, todayText(new Date()))
 process.exitCode = exit
 process.stderr.write(err)
 process.stdout.write(out)

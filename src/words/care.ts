@@ -34,6 +34,12 @@ const LOOK_WORDS: Readonly<Record<LookReason, string>> = {
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December']
 /**
+ * Name of a month, from 1; months after the twelfth begin again.
+ * @example monthName(14) // 'February'
+ */
+export const monthName = (month: number): string => MONTHS[(((month - 1) % 12) + 12) % 12] as string
+
+/**
  * A day of the calendar, year-month-day, as the reader says it; what is no such day stays as it is.
  * @example dayText('2029-03-09') // '9 March 2029'
  */

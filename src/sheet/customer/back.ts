@@ -1,0 +1,65 @@
+import type { CheckResult } from '../../check/checkHanger'
+import { governingOf } from '../../check/checkHanger'
+import { parts } from '../../check/parts'
+import { pottedTogether } from '../../check/tiers/pottedTogether'
+import { STATES } from '../../load/states'
+import { massRangeText } from '../../words/amounts'
+import { CAUTION_TEXTS } from '../../words/cautions'
+import { assumedLine, CAUTIONS_TITLE, knownTexts, KNOWN_TITLE, MARK_MEANINGS, STATE_TEXTS, WEIGHTS_COLUMNS, WEIGHTS_TITLE } from '../../words/sheetKnown'
+import { NEEDS_COLUMNS, NEEDS_TITLE, needRow, needsNoteText } from '../../words/sheetPlace'
+import type { Block, TableRow } from '../block'
+import type { Limit, SheetFacts } from '../facts'
+import { shortFoot } from '../foot'
+import type { SheetOptions } from '../options'
+import type { Page } from '../sheet'
+import { sheetName } from '../../words/sheetCustomer'
+
+const hasPot = ({ solved }: CheckResult): boolean => solved.hanger.answers['pot.have'] === 'yes'
+
+/** Ranges of the weight in each state: with the hanger's own pot, and with the heaviest. */
+function weightsTable({ answer: { check }, limit }: SheetFacts): Block {
+  const told: readonly (readonly [string, CheckResult])[] = [
+    ...(hasPot(check) ? [[WEIGHTS_COLUMNS.own, check] as const] : []),
+    ...(limit === null ? [] : [[WEIGHTS_COLUMNS.heaviest, limit.check] as const]),
+  ]
+  const rows = STATES.map((state): TableRow => ({ head: STATE_TEXTS[state], cells: told.map(([, of]) => massRangeText(pottedTogether(of.solved)[state].mass)) }))
+  return { kind: 'table', caption: WEIGHTS_TITLE, columns: [WEIGHTS_COLUMNS.state, ...told.map(([name]) => name)], rows }
+}
+
+/** What each usual place needs for the heaviest pot; where nothing does, for the hanger's own. */
+function needsBlocks({ needs, ownNeeds }: Limit, check: CheckResult): readonly Block[] {
+  const watered = check.solved.potted.watered.mass.high
+  const rows = needs.needs.map((need): TableRow => {
+    const own = ownNeeds.find(({ place }) => place === need.place)
+    return needRow(need, own === undefined ? null : { need: own, watered })
+  })
+  return [
+    { kind: 'table', caption: NEEDS_TITLE, columns: NEEDS_COLUMNS, rows },
+    { kind: 'paragraph', weight: 'small', text: needsNoteText(needs) },
+  ]
+}
+
+/** How the strength of each of its own parts is known, and what was taken as usual. */
+function knownBlocks(check: CheckResult): readonly Block[] {
+  const decisive = parts(check).flatMap(({ results }) => governingOf(results) ?? []).filter((l) => l.side === 'hanger' && l.link !== 'load')
+  return [
+    { kind: 'heading', level: 2, text: KNOWN_TITLE },
+    { kind: 'paragraph', weight: 'small', text: [MARK_MEANINGS.calculated, MARK_MEANINGS.testHung, ...knownTexts(decisive), assumedLine(check.assumed.map(({ path }) => path))].join(' ') },
+  ]
+}
+
+/** The back of a customer sheet. */
+export function customerBack(facts: SheetFacts, { today }: SheetOptions): Page {
+  const { answer: { check }, limit } = facts
+  return {
+    side: 'back',
+    blocks: [
+      ...(hasPot(check) || limit !== null ? [weightsTable(facts)] : []),
+      ...(limit === null ? [] : needsBlocks(limit, check)),
+      { kind: 'heading', level: 2, text: CAUTIONS_TITLE },
+      { kind: 'list', items: check.cautions.map((caution) => CAUTION_TEXTS[caution]) },
+      ...knownBlocks(limit?.check ?? check),
+    ],
+    foot: shortFoot(sheetName(facts.document.name), check, today),
+  }
+}

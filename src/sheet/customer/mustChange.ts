@@ -1,0 +1,37 @@
+import { governingOf } from '../../check/checkHanger'
+import { parts } from '../../check/parts'
+import { isWorse } from '../../check/verdict'
+import { findingText } from '../../words/findings'
+import { CHANGE_LEADS, CHANGE_PARTS_TITLES, changeTitle, NO_REMEDY_TEXT, partInTrouble, REMEDIES_TITLE, remedyLine } from '../../words/sheetChange'
+import type { Block } from '../block'
+import type { SheetFacts } from '../facts'
+import { footBlocks, noticesOf } from '../foot'
+import type { SheetOptions } from '../options'
+import { ownVerdict } from '../ownVerdict'
+import type { Sheet } from '../sheet'
+
+/** In place of a sheet for a hanger that fails, or of which not enough is known: what must change, or what would settle it. No weight is told. */
+export function mustChangeSheet({ document, answer: { check, remedies } }: SheetFacts, { format, today }: SheetOptions): Sheet {
+  const held = ownVerdict(check) === 'fails' ? 'fails' : 'not enough known'
+  const troubled = parts(check).flatMap(({ results }) => governingOf(results) ?? []).filter((l) => l.side === 'hanger' && isWorse(l.verdict, 'just holds'))
+  const said = new Set<string>()
+  const findings = (of: (typeof troubled)[number]): readonly string[] => of.findings.map(findingText).filter((text) => !said.has(text) && said.add(text))
+  const remedyBlocks: readonly Block[] = remedies.length > 0
+    ? [{ kind: 'heading', level: 2, text: REMEDIES_TITLE }, { kind: 'list', items: remedies.map(remedyLine) }]
+    : held === 'fails' ? [{ kind: 'heading', level: 2, text: REMEDIES_TITLE }, { kind: 'paragraph', weight: 'plain', text: NO_REMEDY_TEXT }] : []
+  const title = changeTitle(document.name, held)
+  return {
+    kind: held === 'fails' ? 'mustChange' : 'notKnown', title, language: 'en', format, draft: null, notices: noticesOf(check),
+    pages: [{
+      side: 'front',
+      blocks: [
+        { kind: 'heading', level: 1, text: title },
+        { kind: 'paragraph', weight: 'strong', text: CHANGE_LEADS[held] },
+        { kind: 'heading', level: 2, text: CHANGE_PARTS_TITLES[held] },
+        ...troubled.flatMap((of): readonly Block[] => [{ kind: 'heading', level: 3, text: partInTrouble(of) }, { kind: 'list', items: findings(of) }]),
+        ...remedyBlocks,
+      ],
+      foot: footBlocks(check, today),
+    }],
+  }
+}

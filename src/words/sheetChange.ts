@@ -1,0 +1,36 @@
+import type { Remedy } from '../advice/remedies'
+import type { Verdict } from '../check/verdict'
+import type { LinkResult } from '../check/linkResult'
+import type { FieldPath } from '../hanger/fields'
+import { percentText } from './amounts'
+import { FIELD_WORDS } from './fields'
+import { CASE_NAMES, LINK_NAMES } from './names'
+import { REMEDY_TEXTS } from './remedies'
+import { sheetName } from './sheetCustomer'
+import { linkName } from './tiers'
+
+type Held = 'fails' | 'not enough known'
+
+export const changeTitle = (name: string, held: Held): string => `${sheetName(name)}: ${held === 'fails' ? 'what must change' : 'what is still to be found out'}`
+export const CHANGE_LEADS: Readonly<Record<Held, string>> = {
+  fails: 'This hanger fails. Until it is changed, no sheet and no weight may be given away with it.',
+  'not enough known': 'Not enough is known of this hanger. Until it is, no sheet and no weight may be given away with it.',
+}
+export const CHANGE_PARTS_TITLES: Readonly<Record<Held, string>> = { fails: 'What is wrong', 'not enough known': 'What would settle it' }
+export const REMEDIES_TITLE = 'What would mend it'
+export const NO_REMEDY_TEXT = 'No single change was found that mends it. Change more than one thing, or begin with a smaller pot.'
+
+/** A part in trouble: its name, its verdict, in which situation, and how far it is used. */
+export const partInTrouble = ({ link, tier, case: situation, verdict, utilisation }: LinkResult): string =>
+  `${linkName(link, tier)}: ${verdict}, ${CASE_NAMES[situation]}${utilisation === null ? '' : `, at ${percentText(utilisation)} of what it may carry`}`
+
+const answered = (path: FieldPath, text: string): string => {
+  const { label, choices } = FIELD_WORDS[path]
+  return `${label.endsWith('?') ? label : `${label}:`} ${choices[text] ?? text}`
+}
+
+const VERDICT_AFTER: Readonly<Record<Verdict, string>> = { holds: 'holds', 'just holds': 'just holds', 'not enough known': 'is not known well enough', fails: 'still fails' }
+
+/** A remedy with what to change, and what comes of it. */
+export const remedyLine = ({ code, patch, link, linkVerdict, verdict }: Remedy): string =>
+  `${REMEDY_TEXTS[code]} (${(Object.entries(patch) as [FieldPath, string][]).map(([path, text]) => answered(path, text)).join('; ')}). Then this part ${VERDICT_AFTER[linkVerdict]}: ${LINK_NAMES[link].toLowerCase()}; the whole ${VERDICT_AFTER[verdict]}.`

@@ -1,0 +1,108 @@
+import type { PotMaterialKind } from '../catalogue/potMaterials'
+import type { Verdict } from '../check/verdict'
+import type { Answers } from '../hanger/fields'
+import { massLeastText, massLimitText, massText, timeText } from './amounts'
+import { dayText } from './care'
+import { FIELD_WORDS } from './fields'
+import { potWidthText, potWidthUpToText, waterText } from './sheetAmounts'
+
+// What the front of a customer sheet says: short, for somebody who never tied a knot.
+
+export const NO_NAME_TEXT = 'Plant hanger'
+export const sheetName = (name: string): string => (name.trim() === '' ? NO_NAME_TEXT : name.trim())
+export const customerTitle = (name: string): string => `${sheetName(name)}: how to hang it`
+
+export const HEAVIEST_LABEL = 'Heaviest pot when watered'
+export const CALCULATED_TEXT = 'Calculated. It has not been test-hung.'
+/** A test hang lighter than the weight that is told does not bear it out. */
+export const testedLessText = (mass: number): string => `Calculated. Its test hang was lighter: ${massText(mass)}.`
+export const testHungText = ({ mass, time, date }: { readonly mass: number; readonly time: number; readonly date: string | null }): string =>
+  `Test-hung with ${massText(mass)} for ${timeText(time)}${date === null ? '' : ` on ${dayText(date)}`}.`
+
+/** What the weight is meant for where several pots hang. */
+export const tiersNoteText = (others: readonly number[]): string =>
+  `The top pot. Under it no more than ${others.map((mass) => massLimitText(mass)).join(', and under that ')}.`
+export const rowNoteText = (count: number, others: number | null): string =>
+  (others === null ? `Each of the ${count} pots of the row.` : `This pot of the row; each of the others no more than ${massLimitText(others)} with its hanger.`)
+
+/** Shown where no weight may be told; a draft is printed all the same. */
+export const NO_WEIGHT_TOLD: Readonly<Record<'fails' | 'not enough known', string>> = {
+  fails: 'No weight may be told: the hanger fails.',
+  'not enough known': 'No weight may be told: not enough is known of the hanger.',
+}
+
+export const POTS_TITLE = 'Pots that fit, across the rim'
+const POT_NAMES: Readonly<Record<PotMaterialKind, string>> = {
+  terracotta: 'Clay', stoneware: 'Glazed stoneware', porcelain: 'Porcelain', plastic: 'Plastic', concrete: 'Concrete', fibreCement: 'Fibre cement', glass: 'Glass', steel: 'Steel', wood: 'Wood',
+}
+/** One line of the pots that fit; `smallest`: rim of the smallest usual pot, m. */
+export function potsText(material: PotMaterialKind, runs: readonly { readonly from: number; readonly to: number }[], smallest: number): string {
+  const sizes = runs.map((run) => (run.from === smallest && run.to > smallest ? potWidthUpToText(run.to) : potWidthText(run)))
+  return `${POT_NAMES[material]}: ${sizes.length === 0 ? 'none of the usual sizes' : sizes.join(' and ')}`
+}
+export const POTS_NOTE = 'Round pots of usual shape, with its mix and a plant of their size. Weigh what you hang: the weight above counts.'
+
+/** Parts that are named beside the picture. */
+export type LabelledPart = 'hook' | 'bracket' | 'tie' | 'ring' | 'stick' | 'bunch' | 'cradle' | 'gathering'
+export const PART_LABELS: Readonly<Record<LabelledPart, string>> = {
+  hook: 'Hook and its fixing', bracket: 'Bracket and its screws', tie: 'Cord taken round', ring: 'Ring', stick: 'Stick', bunch: 'Cords over the hook', cradle: 'Cradle round the pot', gathering: 'Gathering knot',
+}
+export const pictureText = (name: string): string => `${sheetName(name)}, drawn to scale from the front, its parts named.`
+
+type Support = Answers['place.support']
+const INTO_TIMBER: Readonly<Record<Support, string>> = {
+  ceilingHook: 'Screw the hook up to its shoulder into the middle of the timber, through a lead hole.',
+  wallHook: 'Screw it up to its shoulder into the middle of the timber, through a lead hole.',
+  bracket: 'Screw the bracket through lead holes into the middle of the timber.',
+  swingArm: 'Screw the swing arm through lead holes into the middle of the timber.',
+  overBeam: 'Take it round the beam, over padding; nothing is drilled.',
+}
+const BY_PACKET: Readonly<Record<Support, string>> = {
+  ceilingHook: 'Set the fixing as its packet says, and screw the hook in up to its shoulder.',
+  wallHook: 'Set the fixing as its packet says, and screw the hook in up to its shoulder.',
+  bracket: 'Set the fixings as their packet says, and screw the bracket tight.',
+  swingArm: 'Set the fixings as their packet says, and screw the arm tight.',
+  overBeam: 'Take it round, over padding; nothing is drilled.',
+}
+/** What the place is like for the first step: unknown, or as told with what it is fixed into. */
+export type PlaceToFix = { readonly known: false } | { readonly known: true; readonly support: Support; readonly timber: boolean }
+
+const fixText = (place: PlaceToFix): string => {
+  if (!place.known) return 'Ask first. Then fix it as the back of this sheet says for your wall or ceiling.'
+  return (place.timber ? INTO_TIMBER : BY_PACKET)[place.support]
+}
+
+/** The five steps; `pull` and `water` in kg, null where no weight may be told. */
+export function stepTexts(place: PlaceToFix, pull: number | null, water: number | null): readonly { readonly title: string; readonly text: string }[] {
+  const pulled = pull === null ? 'one and a half times all that will hang' : `${massLeastText(pull)}`
+  const bucket = water === null ? 'a bucket of water as heavy as the watered pot' : `a bucket with ${waterText(water)} of water, bucket and all no more than the weight above,`
+  return [
+    { title: 'Fix.', text: fixText(place) },
+    { title: 'Pull.', text: `Pull it in place with ${pulled}. Nothing may move, crack or open.` },
+    { title: 'Test.', text: `Hang ${bucket} in the cradle for 24 hours, low over a cushion.` },
+    { title: 'Set in.', text: 'Set the pot in with both hands, upright and in the middle, and let go slowly.' },
+    { title: 'Look.', text: 'Water it, let it drain, and look: level, nothing slipped, the hook as it was.' },
+  ]
+}
+export const STEPS_TITLE = 'Hang it in five steps'
+
+/** What must never be done; what is beneath was reckoned with. */
+export function neverTexts(beneath: Answers['place.beneath']): readonly string[] {
+  const people = beneath === 'people' || beneath === 'public'
+  return [
+    'Never heavier than the weight above, watered.',
+    people ? 'Never over a bed, a cot or a seat without a second tie.' : 'Never where people sit, sleep or play beneath.',
+    'Never for a person, a swing or a hammock.',
+  ]
+}
+
+/** What the weight was reckoned for. */
+export const reckonedText = (answers: Pick<Answers, 'place.beneath' | 'place.exposure' | 'place.life'>): string =>
+  `Reckoned for ${FIELD_WORDS['place.beneath'].choices[answers['place.beneath']] ?? answers['place.beneath']} beneath, hung ${FIELD_WORDS['place.exposure'].choices[answers['place.exposure']] ?? answers['place.exposure']}, for ${timeText(answers['place.life'])}.`
+
+/** What marks every page of a draft. */
+export function draftText(verdict: Verdict): string {
+  if (verdict === 'fails') return 'DRAFT: the hanger fails. Do not hang by this sheet.'
+  if (verdict === 'not enough known') return 'DRAFT: not enough is known of the hanger. Do not hang by this sheet.'
+  return 'DRAFT: not to be given away.'
+}
