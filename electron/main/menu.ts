@@ -23,6 +23,7 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
     command('save', 'Save', 'CmdOrCtrl+S'),
     command('saveAs', 'Save as…', 'CmdOrCtrl+Shift+S'),
     divider,
+    command('drawing', 'Save drawing…', 'CmdOrCtrl+Shift+D'),
     command('pdf', 'Save as PDF…', 'CmdOrCtrl+Shift+P'),
     command('print', 'Print…', 'CmdOrCtrl+P'),
     divider,

@@ -50,6 +50,7 @@ export function situationNotes(check: CheckResult, situation: CaseCode): readonl
     sling === null ? 'The legs are too short to close under the pot: nothing hangs.' : TROUBLE[sling.trouble],
     tilt !== null && (tilt * 180) / Math.PI > NOTED_TILT ? `The pot tilts ${degrees(tilt)}.` : null,
     MOVING[situation]?.(check) ?? partedNote(sling, situation),
+    slackNote(check, situation),
     sling === null ? null : 'Only what carries is drawn.',
   ]
   return notes.filter((note) => note !== null)
@@ -60,6 +61,8 @@ export interface LegPull {
   readonly number: number
   readonly force: string
   readonly share: number | null
+  /** It carries nothing. */
+  readonly isSlack: boolean
 }
 
 /** A share in whole per cent, to the nearest: shares of one whole are not to add up to more. */
@@ -69,9 +72,16 @@ export const shareText = (share: number): string => `${Math.round(share * 100)} 
 export function legPulls(check: CheckResult, situation: CaseCode): readonly LegPull[] {
   const sling = slingOf(check, situation)
   if (sling === null || !('T' in sling.drawn)) return []
-  const { gone, drawn: { T } } = sling
+  const { gone, drawn: { T, slack } } = sling
   const sum = T.reduce((a, b) => a + b, 0)
-  return T.map((force, i) => ({ number: i + (gone !== null && i >= gone ? 2 : 1), force: forceText(force), share: sum > 0 ? force / sum : null }))
+  return T.map((force, i) => ({ number: i + (gone !== null && i >= gone ? 2 : 1), force: forceText(force), share: sum > 0 ? force / sum : null, isSlack: slack[i] ?? false }))
+}
+
+/** Which legs carry nothing, by their numbers; null where all carry. */
+function slackNote(check: CheckResult, situation: CaseCode): string | null {
+  const slack = legPulls(check, situation).filter(({ isSlack }) => isSlack).map(({ number }) => number)
+  if (slack.length === 0) return null
+  return slack.length === 1 ? `Leg ${slack[0]} hangs slack.` : `Legs ${slack.slice(0, -1).join(', ')} and ${slack.at(-1)} hang slack.`
 }
 
 /** A wall planter in words. */

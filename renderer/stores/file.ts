@@ -3,6 +3,7 @@ import { computed, inject, shallowRef, watch, type InjectionKey } from 'vue'
 import { dropProblemText, droppedText, EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, recoveredText, unknownKeyNames, writeDocument, type HangerDocument } from '#core'
 import type { FileProblem, FileToken, NamedFile, OpenOutcome, RecentHanger } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
+import { texts } from '../texts/texts'
 import { useDocument } from './document'
 import { draftText, readDraft } from './drafts'
 import { dropProblem } from './dropProblem'
@@ -167,6 +168,13 @@ export function createFile(platform: Platform) {
     else if (outcome.name !== null) say(`Written to ${outcome.name}.`)
   }
 
+  /** Writes the drawing, an SVG text, where the maker chooses. */
+  async function saveDrawing(svg: string): Promise<void> {
+    const outcome = await platform.exportText(suggestedName(), 'svg', svg)
+    if (!outcome.ok) complainOf('export', outcome.problem)
+    else if (outcome.name !== null) say(texts.drawing.written(outcome.name))
+  }
+
   watch(isDirty, (dirty) => platform.setUnsaved(dirty), { immediate: true })
   const recovered = recover()
   watch([() => source.document, isDirty], keepDraft)
@@ -177,7 +185,7 @@ export function createFile(platform: Platform) {
   return {
     name: computed(() => current.value?.name ?? null),
     isDirty, message: computed(() => message.value), recent: computed(() => recent.value),
-    startNew, open, openRecent, openDemo, openDropped, save, saveAs, savePdf,
+    startNew, open, openRecent, openDemo, openDropped, save, saveAs, savePdf, saveDrawing,
     /** What was said has been read. */
     hush: () => { message.value = null },
     onMenu: platform.onMenu.bind(platform),

@@ -6,6 +6,7 @@ const KEYS: Readonly<Record<string, MenuCommand>> = {
   'shift+s': 'saveAs',
   'p': 'print',
   'shift+p': 'pdf',
+  'shift+d': 'drawing',
   'k': 'catalogue',
   'shift+l': 'shelf',
   'shift+h': 'hangers',

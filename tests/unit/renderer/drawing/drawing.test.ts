@@ -7,6 +7,12 @@ import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 const check = checkOf(ORDINARY)
 const draw = (props: Partial<InstanceType<typeof HangerDrawing>['$props']>): VueWrapper => mount(HangerDrawing, { props: { check, situation: 'watered', selected: null, stale: false, typed: ORDINARY, ...props }, attachTo: document.body })
 
+async function openTables(page: VueWrapper): Promise<void> {
+  const tables = page.find<HTMLDetailsElement>('details.tables')
+  tables.element.open = true
+  await tables.trigger('toggle')
+}
+
 const numbers = (element: Element | undefined, names: readonly string[]): readonly number[] => names.map((name) => Number(element?.getAttribute(name)))
 
 describe('the drawing', () => {
@@ -25,21 +31,28 @@ describe('the drawing', () => {
     page.unmount()
   })
 
-  it('says in words what is seen, with the pull of every leg in a table', () => {
+  it('says in words what is seen, with parts and pulls in tables that open', async () => {
     const page = draw({})
-    expect(page.find('svg title').text()).toContain('At rest, just watered')
+    expect(page.find('svg title').text()).toBe('The hanger to scale, from the front and from above: At rest, just watered')
     expect(page.find('svg desc').text()).toMatch(/4 legs hang from a ring, \d+° from the vertical/)
     expect(page.find('svg').attributes('role')).toBe('img')
-    expect(page.findAll('tbody tr').map((row) => row.text())).toHaveLength(4)
-    expect(page.find('tbody tr').text()).toMatch(/^1\s*1\.\d+ kg \(.+ lb\)\s*25 %$/)
+    expect(page.find('table').exists()).toBe(false)
+    await openTables(page)
+    const pulls = page.findAll('[data-table="pulls"] tbody tr').map((row) => row.text())
+    expect(pulls).toHaveLength(4)
+    expect(pulls[0]).toMatch(/^1\s*1\.\d+ kg.*25 %$/)
+    const parts = page.findAll('table:not([data-table]) tbody tr').map((row) => row.text())
+    expect(parts[0]).toMatch(/^Fixing in the building/)
+    expect(parts.at(-1)).toMatch(/^Grip of the gathering knot.* below/)
     expect(page.text()).toContain('Only what carries is drawn.')
     page.unmount()
   })
 
-  it('names the tilt and what is gone', () => {
+  it('names the tilt and what is gone', async () => {
     const page = draw({ situation: 'legParted' })
     expect(page.find('figcaption').text()).toMatch(/^One leg gone.*The pot tilts \d+°\. Leg 1 is gone and is not drawn\./s)
-    expect(page.findAll('tbody th').map((head) => head.text())).toEqual(['2', '3', '4'])
+    await openTables(page)
+    expect(page.findAll('[data-table="pulls"] tbody th').map((head) => head.text())).toEqual(['2', '3', '4'])
     page.unmount()
   })
 

@@ -1,0 +1,125 @@
+import type { Loupe } from '#core'
+import { boxOf, boxRound, scaleIn, shapedTo, type Box, type Frame } from './box'
+import { crowdOf, freeBox, type Crowd } from './crowd'
+import type { Spot } from './gaze'
+import type { Covered } from './strokesOf'
+
+/** Sizes on the sheet, px. */
+const LOUPE = { largest: 210, least: 112, share: 0.42 }
+const SHRINK = 0.84
+const GAP = 10
+/** A small part is ringed at this radius. */
+const RING = 15
+
+/** How the chosen part is pointed at: a leader from it to its name, and to its loupe where it has one. */
+export interface Pointing {
+  /** The picture with room for the loupe, mm. */
+  readonly box: Box
+  readonly part: Spot
+  /** What the loupe magnifies, or null where a part is only named. */
+  readonly of: Box | null
+  /** Radius of the ring round the part, mm. */
+  readonly ring: number
+  readonly leader: readonly [Spot, Spot]
+  readonly name: Spot & { readonly anchor: 'start' | 'middle' | 'end' }
+  readonly loupe: { readonly frame: Box, readonly detail: Loupe } | null
+}
+
+/** What is pointed at, and what it must not be hidden by. */
+export interface Pointed {
+  readonly box: Box
+  readonly frame: Frame
+  readonly covered: Covered
+  readonly part: Spot
+  readonly isSmall: boolean
+  readonly name: string
+  /** Height of the letters, px. */
+  readonly letter: number
+  readonly loupe: Loupe | null
+  /** How far the view with the part is moved, mm. */
+  readonly moved: number
+}
+
+/** Where name and loupe of the chosen part stand: in the nearest free room, else the picture gives way; null where even a name finds none. */
+export function pointAt(pointed: Pointed): Pointing | null {
+  const { box, frame, covered, loupe } = pointed
+  const hair = 1 / scaleIn(box, frame)
+  const crowd = crowdOf(shapedTo(box, frame), covered.strokes, covered.boxes)
+  if (loupe === null) return named(pointed, crowd, hair)
+  return loupeIn(pointed, crowd, hair, loupe) ?? besideAll(pointed, loupe)
+}
+
+const nameWidth = ({ name, letter }: Pointed): number => 0.52 * name.length * letter
+
+function named(pointed: Pointed, crowd: Crowd, hair: number): Pointing | null {
+  const { box, part, letter, isSmall } = pointed
+  const [width, height] = [nameWidth(pointed) * hair, 1.3 * letter * hair]
+  const free = freeBox(crowd, width + GAP * hair, height, part)
+  if (free === null) return null
+  const ring = isSmall ? RING * hair : 0
+  const isRight = free.x + free.width / 2 > part.x
+  const y = free.y + height / 2
+  const edge = isRight ? free.x + 0.6 * GAP * hair : free.x + free.width - 0.6 * GAP * hair
+  return {
+    box, part, ring, of: null, loupe: null,
+    leader: [clear(part, { x: edge, y }, ring), { x: edge, y }],
+    name: { x: edge + (isRight ? 3 : -3) * hair, y: y + 0.32 * letter * hair, anchor: isRight ? 'start' : 'end' },
+  }
+}
+
+/** From the edge of the ring on, towards where the leader ends. */
+function clear(from: Spot, to: Spot, ring: number): Spot {
+  const far = Math.max(1e-9, Math.hypot(to.x - from.x, to.y - from.y))
+  return { x: from.x + ((to.x - from.x) * ring) / far, y: from.y + ((to.y - from.y) * ring) / far }
+}
+
+/** Width and height of a loupe whose longer side is so long. */
+function shapeOf({ drawing }: Loupe, longer: number): { readonly width: number, readonly height: number } {
+  const { width, height } = boxOf(drawing.bounds)
+  const scale = longer / Math.max(width, height)
+  return { width: width * scale, height: height * scale }
+}
+
+const longest = ({ frame }: Pointed): number => Math.min(LOUPE.largest, Math.max(LOUPE.least, LOUPE.share * Math.min(frame.width, frame.height)))
+
+function loupeIn(pointed: Pointed, crowd: Crowd, hair: number, loupe: Loupe): Pointing | null {
+  for (let longer = longest(pointed); longer >= LOUPE.least - 1; longer *= SHRINK) {
+    const { width, height } = shapeOf(loupe, longer * hair)
+    const wide = Math.max(width, nameWidth(pointed) * hair)
+    const free = freeBox(crowd, wide + 2 * GAP * hair, height + (2 * GAP + 1.3 * pointed.letter) * hair, pointed.part)
+    if (free !== null) return magnified(pointed, pointed.box, hair, loupe, { x: free.x + (free.width - width) / 2, y: free.y + GAP * hair, width, height })
+  }
+  return null
+}
+
+/** No room is left in the picture: it is widened or heightened, whichever leaves it larger. */
+function besideAll(pointed: Pointed, loupe: Loupe): Pointing {
+  const { box, frame, letter } = pointed
+  const size = shapeOf(loupe, LOUPE.least)
+  const [across, down] = [Math.max(size.width, nameWidth(pointed)) + 2 * GAP, size.height + 2 * GAP + 1.3 * letter]
+  const right = Math.min((frame.width - across) / box.width, frame.height / box.height)
+  const below = Math.min(frame.width / box.width, (frame.height - down) / box.height)
+  const hair = 1 / Math.max(right, below, 0.01)
+  const { width, height } = shapeOf(loupe, LOUPE.least * hair)
+  const place = right >= below
+    ? { x: box.x + box.width + (across * hair - width) / 2, y: Math.min(Math.max(pointed.part.y - height / 2, box.y + GAP * hair), box.y + box.height - down * hair) }
+    : { x: box.x + box.width / 2 - width / 2, y: box.y + box.height + GAP * hair }
+  const frameBox = { ...place, width, height }
+  const grown = boxRound([box, { x: place.x - GAP * hair, y: place.y - GAP * hair, width: width + 2 * GAP * hair, height: height + (2 * GAP + 1.3 * letter) * hair }])
+  return magnified(pointed, grown, hair, loupe, frameBox)
+}
+
+function magnified(pointed: Pointed, box: Box, hair: number, loupe: Loupe, frame: Box): Pointing {
+  const around = boxOf(loupe.of)
+  const of = { ...around, x: around.x + pointed.moved }
+  const part = { x: of.x + of.width / 2, y: of.y + of.height / 2 }
+  const end = nearest(frame, part)
+  return {
+    box, part, of, ring: 0, loupe: { frame, detail: loupe },
+    leader: [nearest(of, end), end],
+    name: { x: frame.x + frame.width / 2, y: frame.y + frame.height + 1.15 * pointed.letter * hair, anchor: 'middle' },
+  }
+}
+
+/** The spot of a box nearest to another. */
+const nearest = ({ x, y, width, height }: Box, to: Spot): Spot => ({ x: Math.min(Math.max(to.x, x), x + width), y: Math.min(Math.max(to.y, y), y + height) })

@@ -1,0 +1,93 @@
+import { computed, type ComputedRef } from 'vue'
+import { linkName, partOf, type CaseCode, type CheckResult, type Drawing, type LinkCode, type PartKey } from '#core'
+import { boxOf, movedBox, scaleIn, shapedTo, type Frame } from './box'
+import { loupeOf } from './loupeOf'
+import { noteBoxes } from './notes'
+import { placeViews, type PlacedView } from './placement'
+import { pointAt, type Pointing } from './pointing'
+import { legPulls } from './sentences'
+import { coveredBy, type Covered } from './strokesOf'
+import { at } from './svgPoint'
+import { VIEWS, viewsShown, type ViewChoice, type ViewCode } from './views'
+
+/** One view laid on the sheet. */
+export interface DrawnPlace extends PlacedView {
+  readonly drawing: Drawing
+}
+
+/** What is drawn and on what. */
+export interface Sitting {
+  readonly check: CheckResult
+  readonly situation: CaseCode
+  readonly choice: ViewChoice
+  readonly selected: PartKey | null
+  /** px */
+  readonly frame: Frame
+}
+
+/** Height of the letters, px: smaller where the drawing is small, never too small to read. */
+const LETTERS = { least: 12, most: 16, inDrawing: 46 }
+
+/** Parts that are ringed when chosen. */
+const SMALL: ReadonlySet<LinkCode> = new Set(['fixing', 'hook', 'hookShank', 'ringCord', 'ring', 'gatheringTurn', 'wrapHoop', 'gatheringGrip'])
+
+/** The picture of a hanger as it lies on the sheet; only views that are shown are drawn, each again only when the hanger or the situation is another. */
+export function usePicture(sitting: () => Sitting) {
+  const check = computed(() => sitting().check)
+  const situation = computed(() => sitting().situation)
+  const selected = computed(() => sitting().selected)
+  const frame = computed(() => sitting().frame)
+  const draw = (code: ViewCode): ComputedRef<Drawing> => computed(() => VIEWS[code](check.value, situation.value))
+  const drawn: Readonly<Record<ViewCode, ComputedRef<Drawing>>> = { front: draw('front'), side: draw('side'), above: draw('above') }
+
+  // As one text, so that a sheet of another size with the same views draws nothing anew.
+  const codes = computed(() => viewsShown(sitting().choice, frame.value).join(' '))
+  const placement = computed(() => placeViews<DrawnPlace>((codes.value.split(' ') as ViewCode[]).map((code) => ({ code, drawing: drawn[code].value })), frame.value))
+  const pulls = computed(() => legPulls(check.value, situation.value))
+  const lettering = computed(() => {
+    const { top, bottom } = placement.value.views[0]?.drawing.bounds ?? { top: 1, bottom: 0 }
+    return Math.min(LETTERS.most, Math.max(LETTERS.least, ((top - bottom) * 1000 * scaleIn(placement.value.box, frame.value)) / LETTERS.inDrawing))
+  })
+
+  const covered = computed((): Covered => {
+    const letter = (0.92 * lettering.value) / scaleIn(placement.value.box, frame.value)
+    const all = placement.value.views.map(({ drawing, dx, dy }) => {
+      const { strokes, boxes } = coveredBy(drawing, letter)
+      return {
+        strokes: strokes.map((points) => points.map(({ x, y }) => ({ x: x + dx, y: y + dy }))),
+        boxes: [...boxes, ...noteBoxes(drawing, pulls.value, letter)].map((box) => movedBox(box, dx, dy)),
+      }
+    })
+    return { strokes: all.flatMap(({ strokes }) => strokes), boxes: all.flatMap(({ boxes }) => boxes) }
+  })
+
+  const pointing = computed((): Pointing | null => {
+    const first = placement.value.views[0]
+    const anchor = first === undefined || selected.value === null ? undefined : first.drawing.anchors[selected.value]
+    if (first === undefined || selected.value === null || anchor === undefined) return null
+    const { x, y } = at(anchor)
+    const { link, tier } = partOf(selected.value)
+    return pointAt({
+      box: placement.value.box, frame: frame.value, covered: covered.value, name: linkName(link, tier), letter: 0.92 * lettering.value, isSmall: SMALL.has(link),
+      part: { x: x + first.dx, y: y + first.dy }, moved: first.dx, loupe: first.code === 'front' ? loupeOf(check.value, situation.value, selected.value) : null,
+    })
+  })
+
+  const box = computed(() => pointing.value?.box ?? placement.value.box)
+  return {
+    codes, placement, pulls, lettering, pointing, box,
+    /** The picture in the shape of the sheet, mm. */
+    whole: computed(() => shapedTo(box.value, frame.value)),
+    /** px for each millimetre when all is seen. */
+    scale: computed(() => scaleIn(box.value, frame.value)),
+  }
+}
+
+/** The loupe's own scale: mm of the picture for each mm of the detail, and how it is moved. */
+export function loupeScale({ loupe }: Pointing): { readonly scale: number, readonly x: number, readonly y: number } | null {
+  if (loupe === null) return null
+  const { frame, detail } = loupe
+  const box = boxOf(detail.drawing.bounds)
+  const scale = frame.width / box.width
+  return { scale, x: frame.x - box.x * scale, y: frame.y - box.y * scale }
+}
