@@ -1,4 +1,7 @@
 import { FIELD_WORDS, fieldOf, type FieldPath } from '#core'
+import { texts } from '../texts/texts'
+
+const t = texts.form
 
 /** One answer to choose; value '' takes the answer back. */
 export interface ChoiceOption {
@@ -14,8 +17,8 @@ export function choiceOptions(path: FieldPath): readonly ChoiceOption[] {
   const field = fieldOf(path)
   if (field.type !== 'choice') return []
   const options = field.choices.map((value) => ({ value, label: FIELD_WORDS[path].choices[value] ?? value }))
-  if (!field.choices.includes('unknown')) return [...options, { value: '', label: 'don’t know' }]
+  if (!field.choices.includes('unknown')) return [...options, { value: '', label: t.dontKnow }]
   return field.default.choice === 'unknown'
-    ? [...options.filter(({ value }) => value !== 'unknown'), { value: '', label: 'don’t know' }]
-    : [...options, { value: '', label: 'not said' }]
+    ? [...options.filter(({ value }) => value !== 'unknown'), { value: '', label: t.dontKnow }]
+    : [...options, { value: '', label: t.notSaid }]
 }

@@ -1,14 +1,18 @@
 import { fieldOf, FIELD_PATHS, type FieldPath } from '#core'
+import { texts } from '../texts/texts'
+
+const t = texts.form
+type GroupCode = keyof typeof t.groups
 
 /** A heading of the form and the groups of the hanger file that stand under it. */
-const HEADINGS: readonly { readonly title: string, readonly groups: readonly string[] }[] = [
-  { title: 'Pot', groups: ['pot', 'weighed', 'seat'] },
-  { title: 'Mix and plant', groups: ['mix', 'layer', 'topping', 'plant'] },
-  { title: 'Water that hangs with it', groups: ['saucer', 'reservoir', 'cover'] },
-  { title: 'Cord', groups: ['cord'] },
-  { title: 'How it is made up', groups: ['make', 'takeUp', 'panel', 'tiers', 'second', 'third', 'cradle', 'gathering', 'testHang', 'ring'] },
-  { title: 'Where it hangs', groups: ['hook', 'connector', 'place', 'fixing', 'reserve'] },
-  { title: 'Stick, rail or bracket', groups: ['stick', 'row', 'rail', 'bracket'] },
+const HEADINGS: readonly { readonly code: GroupCode, readonly groups: readonly string[] }[] = [
+  { code: 'pot', groups: ['pot', 'weighed', 'seat'] },
+  { code: 'filling', groups: ['mix', 'layer', 'topping', 'plant'] },
+  { code: 'water', groups: ['saucer', 'reservoir', 'cover'] },
+  { code: 'cord', groups: ['cord'] },
+  { code: 'making', groups: ['make', 'takeUp', 'panel', 'tiers', 'second', 'third', 'cradle', 'gathering', 'testHang', 'ring'] },
+  { code: 'place', groups: ['hook', 'connector', 'place', 'fixing', 'reserve'] },
+  { code: 'bars', groups: ['stick', 'row', 'rail', 'bracket'] },
 ]
 
 /** Answered by the three doors. */
@@ -26,13 +30,14 @@ const isAsked = (path: FieldPath): boolean => {
 }
 
 export interface FieldGroup {
+  readonly code: GroupCode
   readonly title: string
   readonly first: readonly FieldPath[]
   readonly later: readonly FieldPath[]
 }
 
 /** Every field a maker is asked, by heading, in the table's order: the first questions with what they call for, and the rest. */
-export const FIELD_GROUPS: readonly FieldGroup[] = HEADINGS.map(({ title, groups }) => {
+export const FIELD_GROUPS: readonly FieldGroup[] = HEADINGS.map(({ code, groups }) => {
   const paths = FIELD_PATHS.filter((path) => isAsked(path) && groups.includes(path.split('.', 1)[0] ?? ''))
-  return { title, first: paths.filter(isFirst), later: paths.filter((path) => !isFirst(path)) }
+  return { code, title: t.groups[code], first: paths.filter(isFirst), later: paths.filter((path) => !isFirst(path)) }
 })

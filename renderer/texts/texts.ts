@@ -1,28 +1,42 @@
+import { CARD } from './en/card'
 import { CARE } from './en/care'
 import { CHARTS } from './en/charts'
 import { CATALOGUE } from './en/catalogue'
 import { DIALOGS } from './en/dialogs'
 import { DRAWING } from './en/drawing'
+import { FILES } from './en/files'
+import { FORM } from './en/form'
 import { GUIDES } from './en/guides'
 import { HABITS } from './en/habits'
 import { HANGERS } from './en/hangers'
+import { HELP } from './en/help'
 import { PLACE } from './en/place'
+import { QUESTIONS } from './en/questions'
 import { SHELF } from './en/shelf'
+import { SITUATIONS } from './en/situations'
 import { STRENGTH } from './en/strength'
+import { VERDICT } from './en/verdict'
 import { WEIGHT } from './en/weight'
 
 const EN = {
+  card: CARD,
   care: CARE,
   charts: CHARTS,
   catalogue: CATALOGUE,
   dialogs: DIALOGS,
   drawing: DRAWING,
+  files: FILES,
+  form: FORM,
   guides: GUIDES,
   habits: HABITS,
   hangers: HANGERS,
+  help: HELP,
   place: PLACE,
+  questions: QUESTIONS,
   shelf: SHELF,
+  situations: SITUATIONS,
   strength: STRENGTH,
+  verdict: VERDICT,
   weight: WEIGHT,
 } as const
 

@@ -1,4 +1,7 @@
 import type { ExportExtension, HANGER_BYTES_LIMIT, HANGER_EXTENSION } from '../../../electron/contract'
+import { texts } from '../../texts/texts'
+
+const t = texts.files
 
 /** Ending of hanger files; held to the desktop's by its type. */
 export const EXTENSION: typeof HANGER_EXTENSION = 'strandwise'
@@ -15,14 +18,14 @@ export interface FileKind {
 }
 
 export const FILE_KINDS: Readonly<Record<FileExtension, FileKind>> = {
-  strandwise: { description: 'Strandwise hanger', type: 'application/json' },
-  svg: { description: 'Drawing (SVG)', type: 'image/svg+xml' },
-  json: { description: 'JSON', type: 'application/json' },
-  html: { description: 'Web page', type: 'text/html' },
+  strandwise: { description: t.kinds.strandwise, type: 'application/json' },
+  svg: { description: t.kinds.svg, type: 'image/svg+xml' },
+  json: { description: t.kinds.json, type: 'application/json' },
+  html: { description: t.kinds.html, type: 'text/html' },
 }
 
 /** A file name to offer for what the page calls its hanger. */
 export function fileName(suggested: string, extension: FileExtension): string {
   const stem = suggested.replace(/[\p{Cc}\s<>:"/\\|?*]+/gu, ' ').trim().slice(0, 80)
-  return `${stem === '' ? 'hanger' : stem}.${extension}`
+  return `${stem === '' ? t.fileStem : stem}.${extension}`
 }
