@@ -9,6 +9,7 @@ import type { PanelGeometry } from '../check/panel/panelGeometry'
 import { freeStrands, netShapes, panelOf, strandsOnPot } from './panel/strands'
 import { edgeOf } from './pot'
 import { sceneOf, standOf, type Scene, type Stand } from './scene'
+import { stickSaid } from './stick'
 import type { Drawing, Point, Shape } from './shape'
 import { fromFront, lowerScenes } from './tiers'
 
@@ -86,10 +87,11 @@ function potOutlines(stand: Stand): readonly Shape[] {
 }
 
 /** The ring or stick seen on edge, or the point where bunched cords hang. */
-function topShapes({ answers, hangsFrom, hasStick, stickAt, pencil, cord, check }: Scene, [x, y]: Point): readonly Shape[] {
+function topShapes(scene: Scene, [x, y]: Point): readonly Shape[] {
+  const { answers, hangsFrom, hasStick, stickAt, pencil, cord, check } = scene
   if (hasStick) {
     const half = answers['stick.length'] / 2
-    return [{ kind: 'line', link: 'stick', ink: 'wire', leg: null, pencil: pencil('make.top', 'stick.length', 'stick.diameter'), points: [[x + stickAt - half, y], [x + stickAt + half, y]], width: answers['stick.diameter'], behind: false }]
+    return [{ kind: 'line', link: 'stick', ink: 'wire', leg: null, pencil: pencil(...stickSaid(scene), 'stick.length', 'stick.diameter'), points: [[x + stickAt - half, y], [x + stickAt + half, y]], width: answers['stick.diameter'], behind: false }]
   }
   if (hangsFrom !== 'ring') {
     return [{ kind: 'circle', link: 'hook', ink: 'wire', leg: null, pencil: pencil('hook.wire'), centre: [x, y], radius: 1.5 * cord, width: 0, behind: false }]

@@ -5,7 +5,9 @@ import { boundsOf } from './bounds'
 import { buildingShapes } from './building'
 import { connectorShapes } from './connector'
 import { cradleShapes, underBase } from './cradle'
-import { placeDimensions, potDimensions } from './dimensions'
+import { placeDimensions } from './dimension/place'
+import { potDimensions } from './dimension/pot'
+import { topDimensions } from './dimension/top'
 import { fringeShapes, gatheredHalf, gatheringShapes } from './gathering'
 import { hookBeforeRing, hookShapes, larksHeads, ringShapes } from './hook'
 import { legEnds, legLabels, legShapes } from './legs'
@@ -47,11 +49,11 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
     ...neighbourShapes(others, hung),
     ...lowerShapes(lower),
     ...hung,
-    ...swingShapes(scene),
+    ...swingShapes(scene, 0, false),
     ...legLabels(scene),
     ...tapeShapes(scene),
   ]
-  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...lowerDimensions(lower), ...panelMeasures(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt))]
+  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...lowerDimensions(lower), ...panelMeasures(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt)), ...topDimensions(scene)]
   const frame = framed(scene, shapes, dimensions, gatheredHalf(scene) + scene.gathering[0])
   return { ...frame, corner: lower.length > 0 ? null : frame.corner, anchors: { ...anchorsOf(scene), ...lowerAnchors(lower) }, legs: legEnds(scene) }
 }

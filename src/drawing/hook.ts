@@ -27,7 +27,24 @@ export function hookShapes(scene: Scene, x: number): readonly Shape[] {
   return [
     { ...hook, link: 'hookShank', pencil: pencil('hook.projection', 'hook.wire'), points: [[x, Math.max(ceiling, middle + radius)], [x, middle + radius]] },
     { ...hook, link: 'hook', pencil: pencil('hook.kind', 'hook.wire', 'hook.inside'), points: arc },
+    ...(answers['hook.kind'] === 'latched' ? [{ ...hook, link: 'hook', pencil: pencil('hook.kind', 'hook.wire', 'hook.inside'), width: 0, points: [at(bowlEnd), at(-0.62 * Math.PI)] } satisfies Shape] : []),
+    ...shoulder(scene, x),
   ]
+}
+
+/** A hook whose own thread holds it is screwed in up to its shoulder. */
+function shoulder({ answers, ceiling, pencil }: Scene, x: number): readonly Shape[] {
+  if (answers['place.substrate'] !== 'timber' || answers['fixing.kind'] !== 'screwHook') return []
+  const wire = answers['hook.wire']
+  return [{ kind: 'line', link: 'hookShank', ink: 'wire', leg: null, pencil: pencil('hook.projection', 'hook.wire'), width: wire / 2, behind: false, points: [[x - wire, ceiling - wire / 4], [x + wire, ceiling - wire / 4]] }]
+}
+
+/** The same hook from its side: both its shank and its bowl on edge. */
+export function hookOnEdge(scene: Scene, x: number): readonly Shape[] {
+  const [shank, bowl] = hookShapes(scene, x)
+  if (shank?.kind !== 'line' || bowl?.kind !== 'line') return []
+  const heights = bowl.points.map(([, z]) => z)
+  return [shank, { ...bowl, points: [[x, Math.max(...heights)], [x, Math.min(...heights)]] }, ...shoulder(scene, x)]
 }
 
 const isLevel = ({ check }: Scene): boolean => check.solved.geometry.ringRadius > 0

@@ -5,7 +5,8 @@ import type { FieldPath } from '../hanger/fields'
 export type Pencil = (...paths: readonly FieldPath[]) => boolean
 
 export function pencilOf(check: CheckResult): Pencil {
-  const assumed = new Set(check.assumed.map((a) => a.path))
-  const { answers } = check.solved.hanger
+  const { answers, assumed: defaults } = check.solved.hanger
+  // Those too that do not count here, for they are drawn all the same.
+  const assumed = new Set(defaults.filter(({ tacit }) => !tacit).map((a) => a.path))
   return (...paths) => paths.some((path) => assumed.has(path) || answers[path] === null)
 }

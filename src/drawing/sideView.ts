@@ -1,6 +1,5 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { CaseCode } from '../load/loadCases'
-import { anchorsOf } from './anchors'
 import { boundsOf } from './bounds'
 import { cradleShapes, underBase } from './cradle'
 import { fringeShapes, gatheringShapes } from './gathering'
@@ -11,8 +10,10 @@ import { facing } from './potFrame'
 import { potShapes } from './pot'
 import { sceneOf, standOf, type Stand } from './scene'
 import type { Dimension, Drawing, Point, Shape } from './shape'
-import { mappedShape, turnedPoint } from './shifted'
+import { mappedDimension, mappedShape, movedShape, turnedPoint } from './shifted'
+import { sideHungAnchors, sidePlaceAnchors } from './side/anchors'
 import { sideBuilding } from './side/building'
+import { sidePotDimensions, wallDimensions } from './side/dimensions'
 import { leanOf } from './side/lean'
 import { sidePanel } from './side/panel'
 import { sideScene, type SideScene } from './side/sideScene'
@@ -34,15 +35,29 @@ export function sideView(check: CheckResult, code: CaseCode): Drawing {
   const lower = lowerScenes(scene, sideScene)
   const lean = leanOf(scene, lower)
   const turned = (at: Point): Point => turnedPoint(at, [scene.hookAt, scene.bowl], lean)
-  const hung = [...lowerShapes(lower), ...hungShapes(scene), ...swingShapes(scene), ...legLabels(scene)]
-  const shapes = [...sideBuilding(scene), ...[...sideConnector(scene), ...sideTopCord(scene), ...hung].map((shape) => mappedShape(shape, turned))]
-  const anchors = Object.entries({ ...anchorsOf(scene), ...lowerAnchors(lower) })
+  // A fringe hangs plumb, wherever what it hangs from has gone.
+  const plumb = (shape: Shape, by: Point): Shape => {
+    const [x, z] = turned(by)
+    return movedShape(shape, [x - by[0], z - by[1]])
+  }
+  const hung = [...lowerShapes(lower), ...hungShapes(scene)].map((shape) => (isFringe(shape) ? plumb(shape, topOf(shape)) : mappedShape(shape, turned)))
+  const shapes = [
+    ...sideBuilding(scene),
+    ...[...sideConnector(scene), ...sideTopCord(scene)].map((shape) => mappedShape(shape, turned)),
+    ...hung,
+    ...swingShapes(scene, scene.hookAt, scene.wall !== null),
+    ...legLabels(scene).map((shape) => mappedShape(shape, turned)),
+  ]
+  const hungAt = Object.entries({ ...sideHungAnchors(scene), ...lowerAnchors(lower) })
   return {
-    ...framed(scene, shapes, []),
-    anchors: Object.fromEntries(anchors.map(([key, at]) => [key, turned(at)])),
+    ...framed(scene, shapes, [...sidePotDimensions(scene).map((d) => mappedDimension(d, turned)), ...wallDimensions(scene)]),
+    anchors: { ...Object.fromEntries(hungAt.map(([key, at]) => [key, turned(at)])), ...sidePlaceAnchors(scene) },
     legs: legEnds(scene).map((ends) => (ends === null ? null : [turned(ends[0]), turned(ends[1])] as const)),
   }
 }
+
+const isFringe = (shape: Shape): boolean => shape.kind === 'line' && shape.link === null && shape.ink === 'cord'
+const topOf = (shape: Shape): Point => (shape.kind === 'line' ? shape.points[0] : undefined) ?? [0, 0]
 
 /** One hanger with its pot, those behind first. */
 function hungShapes(scene: SideScene): readonly Shape[] {
@@ -65,7 +80,7 @@ function hungShapes(scene: SideScene): readonly Shape[] {
 function standing(front: Stand): Drawing {
   const stand: Stand = { ...front, view: sideways(front.view) }
   return {
-    ...framed(stand, [...plantShapes(stand), ...potShapes(stand)], []),
+    ...framed(stand, [...plantShapes(stand), ...potShapes(stand)], sidePotDimensions(stand)),
     anchors: { load: facing(stand, 0, stand.answers['pot.height'] / 2) },
     legs: Array.from({ length: stand.answers['make.legs'] }, () => null),
   }

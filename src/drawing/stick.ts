@@ -6,6 +6,9 @@ import type { Point, Shape } from './shape'
 export const hookPlaces = ({ answers, hasStick }: Pick<Scene, 'answers' | 'hasStick'>): readonly number[] =>
   (hasStick && answers['stick.held'] === 'twoHooks' ? [0 - answers['stick.span'] / 2, answers['stick.span'] / 2] : [0])
 
+/** A panel always hangs from a stick; elsewhere it is an answer of its own. */
+export const stickSaid = ({ answers }: Pick<Scene, 'answers'>): readonly ['make.top'] | readonly [] => (answers['make.arrangement'] === 'panel' ? [] : ['make.top'])
+
 /** Underside of the stick: the legs are tied to it, or their rings go round it. */
 export const stickBottom = ({ answers, hangsFrom, pose }: Pick<Scene, 'answers' | 'hangsFrom' | 'pose'>): number =>
   pose.hangingPoint[2] + (hangsFrom === 'ring' ? answers['ring.wire'] + answers['ring.inside'] - answers['stick.diameter'] : 0)
@@ -17,7 +20,7 @@ export function stickShapes(scene: Scene): readonly Shape[] {
   const bottom = stickBottom(scene)
   const [half, top] = [answers['stick.length'] / 2, bottom + answers['stick.diameter']]
   const points: readonly Point[] = [[-half, bottom], [half, bottom], [half, top], [-half, top]]
-  const stick = { kind: 'area', link: 'stick', ink: 'wire', leg: null, pencil: pencil('make.top', 'stick.length', 'stick.diameter'), points, behind: false } as const
+  const stick = { kind: 'area', link: 'stick', ink: 'wire', leg: null, pencil: pencil(...stickSaid(scene), 'stick.length', 'stick.diameter'), points, behind: false } as const
   return [{ ...stick, texture: 'paper' }, { ...stick, texture: 'open' }]
 }
 

@@ -37,7 +37,7 @@ export function tapeShapes(stand: Stand): readonly Shape[] {
   const tape = tapeOf(stand)
   const strands = strandsSeen(answers['make.arrangement'] === 'panel' ? answers['panel.front'] : answers['make.strands'])
   const run = (link: 'leg' | 'seat' | 'gatheringGrip', from: number, to: number): Shape =>
-    ({ kind: 'cord', link, ink: 'cord', leg: null, pencil: pencil('make.strands', 'cord.diameter'), behind: false, ...bundle([[tape.x, from], [tape.x, to]], cord, strands) })
+    ({ kind: 'cord', link, ink: 'cord', leg: null, pencil: pencil(answers['make.arrangement'] === 'panel' ? 'panel.front' : 'make.strands', 'cord.diameter'), behind: false, ...bundle([[tape.x, from], [tape.x, to]], cord, strands) })
   const note = { link: null, ink: 'note', leg: null, kind: 'line', width: 0, behind: false } as const
   const across = (z: number): Shape => ({ ...note, pencil: false, points: [[tape.x - 0.5 * unit, z], [tape.x + 0.5 * unit, z]] })
   const joints = [tape.top, tape.ringEnd, tape.firstKnots, tape.gathering, tape.gatheringEnd, tape.end]

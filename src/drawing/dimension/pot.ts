@@ -1,8 +1,6 @@
-import { facing, widestHalf } from './potFrame'
-import type { Scene, Stand } from './scene'
-import type { Dimension, Point } from './shape'
-import { hookPlaces } from './stick'
-import { bracketDimensions, hasBracket } from './support'
+import { facing, widestHalf } from '../potFrame'
+import type { Stand } from '../scene'
+import type { Dimension } from '../shape'
 
 /** Dimension lines of pot and plant, along the pot's own axes: they tilt with it. */
 export function potDimensions(scene: Stand): readonly Dimension[] {
@@ -31,23 +29,4 @@ export function potDimensions(scene: Stand): readonly Dimension[] {
   lines.push(level('pot.rim', rim, height, 3.3 * unit))
   if (shape === 'bellied') lines.push(level('pot.belly', answers['pot.belly'] / 2, answers['pot.bellyHeight'], 5.2 * unit))
   return [...lines, ...plantLine([rim, height])]
-}
-
-/** Dimension lines at the ceiling: how far the hook stands out, and the thread where it is in timber; at a wall the reach of a bracket. */
-export function placeDimensions(scene: Scene): readonly Dimension[] {
-  const { answers, bowl, ceiling, unit, pencil } = scene
-  if (hasBracket(answers)) return bracketDimensions(scene)
-  if (answers['place.support'] !== 'ceilingHook') return []
-  const hook = Math.max(...hookPlaces(scene))
-  const x = hook + 4.6 * unit
-  // Numbers of short lines keep clear of each other.
-  const clear = (length: number): number => Math.max(length / 2, 0.95 * unit)
-  const line = (path: 'hook.projection' | 'fixing.penetration', value: number, foot: number, lower: number, upper: number, number: number): Dimension => {
-    const at = (z: number): Point => [x, z]
-    return { path, value, pencil: pencil(path), from: at(lower), to: at(upper), feet: [[hook + foot, lower], [hook + foot, upper]], number: [x + 0.5 * unit, number], side: 'right' }
-  }
-  const projection = line('hook.projection', answers['hook.projection'], answers['hook.wire'], bowl, ceiling, ceiling - clear(answers['hook.projection']))
-  if (answers['place.substrate'] !== 'timber') return [projection]
-  const thread = answers['fixing.penetration']
-  return [projection, line('fixing.penetration', thread, answers['fixing.diameter'] / 2, ceiling, ceiling + thread, ceiling + clear(thread))]
 }

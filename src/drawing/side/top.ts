@@ -1,7 +1,7 @@
 import { CHAIN_LINKS, wireOf } from '../connectorLength'
 import { bundle, strandsSeen } from '../bundle'
 import { levelRingShapes } from '../levelRing'
-import { stickBottom } from '../stick'
+import { stickBottom, stickSaid } from '../stick'
 import type { Point, Shape } from '../shape'
 import type { SideScene } from './sideScene'
 
@@ -30,7 +30,7 @@ function sideStick(scene: SideScene): readonly Shape[] {
   if (!hasStick) return []
   const radius = answers['stick.diameter'] / 2
   const centre: Point = [hookAt, stickBottom(scene) + radius]
-  const stick = { link: 'stick', ink: 'wire', leg: null, pencil: pencil('make.top', 'stick.diameter') } as const
+  const stick = { link: 'stick', ink: 'wire', leg: null, pencil: pencil(...stickSaid(scene), 'stick.diameter') } as const
   const edge = Array.from({ length: 24 }, (_, i): Point => [centre[0] + radius * Math.cos((i * Math.PI) / 12), centre[1] + radius * Math.sin((i * Math.PI) / 12)])
   const heads: Shape = { kind: 'circle', link: 'leg', ink: 'cord', leg: null, pencil: pencil('cord.diameter', check.solved.geometry.panel === null ? 'make.legs' : 'panel.cords'), centre, radius: radius + cord / 2, width: cord, behind: false }
   return [

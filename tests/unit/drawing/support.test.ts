@@ -1,19 +1,26 @@
 import { expect, test } from 'vitest'
-import { frontView, type Drawing, type Patch, type Shape } from '#core'
+import { frontView, sideView, type Drawing, type Patch, type Point, type Shape } from '#core'
 import { BRACKET, WALL_HOOK } from '../check/links/places'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
 
 const drawn = (patch: Patch): Drawing => frontView(checkOf({ ...ORDINARY, ...patch }), 'dry')
 const partsOf = ({ shapes }: Drawing): ReadonlySet<string | null> => new Set(shapes.map((s) => s.link))
-const widthOf = (shape: Shape | undefined): number => (shape?.kind === 'line' ? Math.max(...shape.points.map(([x]) => x)) : NaN)
+const fromSide = (patch: Patch): Drawing => sideView(checkOf({ ...ORDINARY, ...patch }), 'dry')
+const pointsOf = (shapes: readonly Shape[]): readonly Point[] => shapes.flatMap((s) => (s.kind === 'line' || s.kind === 'area' ? s.points : []))
 
-test('a bracket’s arm reaches as far as was said, as high as it is, from the wall', () => {
-  const drawing = drawn(BRACKET)
-  const arm = drawing.shapes.find((s) => s.link === 'bracket')
-  expect(widthOf(arm)).toBeCloseTo(0.22, 12)
-  expect(arm?.kind === 'line' && arm.width).toBe(0.025)
-  expect(drawing.dimensions.filter((d) => ['bracket.reach', 'hook.projection', 'fixing.penetration'].includes(d.path)).map((d) => [d.path, d.value])).toEqual([['bracket.reach', 0.22]])
+test('a bracket’s arm reaches as far as was said, as high as it is, from the wall behind: seen from the side', () => {
+  const drawing = fromSide(BRACKET)
+  const arm = pointsOf(drawing.shapes.filter((s) => s.link === 'bracket'))
+  const wall = Math.max(...pointsOf(drawing.shapes.filter((s) => s.link === 'fixing' && s.ink === 'building' && s.kind === 'line')).map(([x]) => x))
+  expect(wall).toBeCloseTo(0.22, 12)
+  expect(Math.max(...arm.map(([x]) => x))).toBeLessThanOrEqual(wall)
+  expect(Math.min(...arm.map(([x]) => x))).toBeLessThan(0)
+  expect(Math.max(...arm.map(([, z]) => z)) - Math.min(...arm.map(([, z]) => z))).toBeCloseTo(0.025, 12)
+  expect(drawing.dimensions.filter((d) => ['bracket.reach', 'hook.projection'].includes(d.path)).map((d) => [d.path, d.value])).toEqual([['bracket.reach', 0.22]])
   expect(drawing.anchors.bracket?.[0]).toBeCloseTo(0.11, 12)
+  // From the front the arm comes towards the viewer: its end alone is seen.
+  const end = pointsOf(drawn(BRACKET).shapes.filter((s) => s.link === 'bracket')).map(([x]) => x)
+  expect(Math.max(...end) - Math.min(...end)).toBeCloseTo(0.006, 12)
 })
 
 test('every screw of it is drawn', () => {

@@ -96,8 +96,9 @@ describe.each(DRAWN)('%s', (_, check) => {
 test('as long as it hangs, each maker’s length has its line', () => {
   const paths = (check: CheckResult): readonly string[] => frontView(check, 'watered').dimensions.map((d) => d.path)
   const common = ['cradle.first', 'make.fringe', 'pot.height', 'pot.base', 'pot.rim', 'plant.height', 'hook.projection']
-  expect(paths(checkOf(ORDINARY))).toEqual(['make.totalLength', ...common, 'fixing.penetration'])
-  expect(paths(checkOf({ ...ORDINARY, 'make.legLength': '50 cm', 'place.substrate': 'masonry' }))).toEqual(['make.legLength', ...common])
+  const ring = 'ring.inside'
+  expect(paths(checkOf(ORDINARY))).toEqual(['make.totalLength', ...common, 'fixing.penetration', ring])
+  expect(paths(checkOf({ ...ORDINARY, 'make.legLength': '50 cm', 'place.substrate': 'masonry' }))).toEqual(['make.legLength', ...common, ring])
 })
 
 test('from the front no two legs stand in one line, whatever their number', () => {

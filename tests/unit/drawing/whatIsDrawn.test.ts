@@ -34,7 +34,7 @@ describe('pencil', () => {
   })
 
   test('a dimension line is in pencil where its length was assumed', () => {
-    const lines = frontView(checkOf(without('cradle.first')), 'watered').dimensions
+    const lines = frontView(checkOf({ ...without('cradle.first'), 'ring.inside': '42 mm' }), 'watered').dimensions
     expect(lines.filter((d) => d.pencil).map((d) => d.path)).toEqual(['cradle.first'])
   })
 
