@@ -6,6 +6,7 @@ import { cautionsFor, type Caution } from './cautions'
 import { dynamicFindings, temperReach } from './dynamicFindings'
 import { besideLifeLines } from './factorGuidance'
 import type { Finding } from './finding'
+import { temperInspected } from './inspected'
 import { LINKS, type LinkResult, type Side } from './linkResult'
 import { LOAD_PATH } from './loadPath'
 import { ownReserve, reserveWithoutReason } from './ownReserve'
@@ -74,7 +75,7 @@ function legGone(solved: Solved, { leg }: Redundancy): Finding {
 }
 
 const linksOf = (solved: Solved): readonly LinkResult[] =>
-  besideLifeLines(solved.hanger.answers, temperLowReserve(solved.hanger.answers, LINKS.flatMap((link) => LOAD_PATH[link](solved))))
+  temperInspected(solved, besideLifeLines(solved.hanger.answers, temperLowReserve(solved.hanger.answers, LINKS.flatMap((link) => LOAD_PATH[link](solved)))))
 
 /** On a reserve of the maker's own: that it counts, with its reason, or that it does not for want of one. */
 function reserveFindings({ hanger: { answers } }: Solved): readonly Finding[] {

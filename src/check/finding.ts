@@ -152,6 +152,10 @@ export type Finding =
   | { readonly code: 'PANEL_SEAT_LOOSE' }
   | { readonly code: 'REDUNDANCY_LEG'; readonly outcome: Outcome }
   | { readonly code: 'REDUNDANCY_STRAND'; readonly outcome: Outcome }
+  /** Damage in the inspection log that was not mended. */
+  | { readonly code: 'INSPECTION_OPEN'; readonly what: 'frayed' | 'thinned' | 'slipped'; readonly date: string | null; readonly leg: number | null }
+  /** `reckoned`: whether the leg is reckoned without them. */
+  | { readonly code: 'INSPECTION_STRAND_GONE'; readonly strands: number; readonly leg: number | null; readonly reckoned: boolean }
   | { readonly code: 'UNKNOWN_KEYS'; readonly names: readonly string[] }
 
 export type FindingCode = Finding['code']

@@ -1,6 +1,7 @@
 import type { Value } from '../catalogue/basis'
 import type { Hanger } from '../hanger/hanger'
 import { cordStrengths } from './cordStrength'
+import { wearOf } from './inspected'
 import type { Part } from './linkResult'
 import { carryingStrands, joinUnknown, legSections, weakestSection, wrapSection } from './sections'
 
@@ -21,7 +22,8 @@ export interface SectionRow {
 export function legSectionTable(hanger: Hanger): readonly SectionRow[] {
   const { answers } = hanger
   const cord = cordStrengths(hanger).leg.dry
-  const known = [...legSections(answers, 0, cord), wrapSection(answers, cord.tied)]
+  const { gone } = wearOf(hanger.inspections)
+  const known = [...legSections(answers, gone, cord), wrapSection(answers, gone, cord.tied)]
   const weakest = weakestSection(known)
   const rows = known.map((s): SectionRow => ({ ...s, weakest: s === weakest }))
   const glued: SectionRow = { part: 'gluedStrands', strands: carryingStrands(answers), efficiency: null, effective: null, weakest: false }

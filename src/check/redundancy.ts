@@ -3,6 +3,7 @@ import { radians, STANDARD_GRAVITY } from '../quantity/si'
 import { withoutLeg } from '../statics/seat/withoutEach'
 import { inCase, stillApplying } from './cordStrength'
 import type { Outcome } from './finding'
+import { strandsGone } from './inspected'
 import { panelRedundancy, worseOutcome } from './panel/panelRedundancy'
 import { legSections, weakestSection } from './sections'
 import { slingInput } from './slingBattery'
@@ -45,7 +46,7 @@ function allowedInAccident(solved: Solved, code: 'strandParted' | 'legParted' | 
   const cord = inCase(solved.cord.leg, loadCase)
   if (cord.capacity === null) return null
   const factors = stillApplying(cord, cordFactors(answers, loadCase, false).factors)
-  return factors.reduce((product, f) => product * f.value, cord.capacity.value * weakestSection(legSections(answers, parted, cord)).effective)
+  return factors.reduce((product, f) => product * f.value, cord.capacity.value * weakestSection(legSections(answers, parted + strandsGone(solved), cord)).effective)
 }
 
 function legGone(solved: Solved, after: CaseSling, sudden: CaseSling): Outcome {
@@ -70,7 +71,7 @@ function withoutEachKind({ hanger: { answers }, plan, cord, loads, potted, drawn
 
 /** Where the rest of the leg cannot carry its share, the strand takes the leg with it. */
 function strandGone(solved: Solved, intact: CaseSling, legGoes: Outcome): Outcome {
-  const left = weakestSection(legSections(solved.hanger.answers, 1, inCase(solved.cord.leg, solved.loads.strandParted.case))).effective
+  const left = weakestSection(legSections(solved.hanger.answers, 1 + strandsGone(solved), inCase(solved.cord.leg, solved.loads.strandParted.case))).effective
   const allowed = allowedInAccident(solved, 'strandParted', 1)
   if (left === 0) return legGoes
   if (intact.tension === null || allowed === null) return 'unknown'

@@ -96,8 +96,8 @@ export function thickestCord(answers: Answers): number {
   return answers['cord.diameter'] ?? (weighed === null ? THICKEST_DIAMETER.value : Math.sqrt(weighed.perMetre.high / MASS_BY_DIAMETER.low))
 }
 
-/** The turn from the base into the wraps of the gathering knot: all strands of the leg pass it. */
-export const wrapSection = (answers: Answers, tied: boolean): Section => section('turn', answers['make.strands'], tied ? PLAIN_STRAND : TURN_INTO_WRAPS)
+/** The turn from the base into the wraps of the gathering knot: all strands of the leg that are not gone pass it. */
+export const wrapSection = (answers: Answers, gone: number, tied: boolean): Section => section('turn', Math.max(0, answers['make.strands'] - gone), tied ? PLAIN_STRAND : TURN_INTO_WRAPS)
 
 /** The section with the fewest effective strands; the first of equals. */
 export const weakestSection = (sections: readonly Section[]): Section =>

@@ -1,7 +1,11 @@
 import type { Extra } from './extra'
 import type { FieldPath } from './fields'
+import { EMPTY_INSPECTION, type InspectionRow } from './inspection'
+import type { InspectionColumn } from './inspectionFields'
+import { editLogRow } from './logRows'
 import { EMPTY_PULL_TEST, editPullTest, type PullTestRow } from './pullTest'
 import type { PullTestColumn } from './pullTestFields'
+import type { SoldCopy } from './soldCopy'
 
 /**
  * A hanger file as typed: texts by field path, nothing read yet. Immutable; `editField` and
@@ -12,14 +16,18 @@ export interface HangerDocument {
   readonly typed: Readonly<Partial<Record<FieldPath, string>>>
   /** The maker's own pull tests of the cord. */
   readonly pullTests: readonly PullTestRow[]
+  /** What was found and done when it was looked at. */
+  readonly inspections: readonly InspectionRow[]
+  /** The hanger as it was sold; null before. */
+  readonly sold: SoldCopy | null
   readonly extra: Extra
 }
 
-export const EMPTY_DOCUMENT: HangerDocument = { name: '', typed: {}, pullTests: [], extra: {} }
+export const EMPTY_DOCUMENT: HangerDocument = { name: '', typed: {}, pullTests: [], inspections: [], sold: null, extra: {} }
 
 /**
  * The document with one field's text changed; null or blank text takes the answer back.
- * @example editField({ name: '', typed: { 'pot.rim': '9 in' }, pullTests: [], extra: {} }, 'pot.rim', ' ').typed // {}
+ * @example editField({ name: '', typed: { 'pot.rim': '9 in' }, pullTests: [], inspections: [], sold: null, extra: {} }, 'pot.rim', ' ').typed // {}
  */
 export function editField(document: HangerDocument, path: FieldPath, text: string | null): HangerDocument {
   const { [path]: before, ...others } = document.typed
@@ -48,3 +56,14 @@ export function editPullTestAt(document: HangerDocument, row: number, column: Pu
   if (after === before) return document
   return withPullTests(document, row < document.pullTests.length ? document.pullTests.map((r, i) => (i === row ? after : r)) : [...document.pullTests, after])
 }
+
+/** The document with one text of its inspection log changed; the row after the last is a new one. */
+export function editInspectionAt(document: HangerDocument, row: number, column: InspectionColumn, text: string | null): HangerDocument {
+  const before = document.inspections[row] ?? EMPTY_INSPECTION
+  const after = editLogRow<InspectionColumn, InspectionRow>(before, column, text)
+  if (after === before) return document
+  return { ...document, inspections: row < document.inspections.length ? document.inspections.map((r, i) => (i === row ? after : r)) : [...document.inspections, after] }
+}
+
+/** The document with other entries in its inspection log. */
+export const withInspections = (document: HangerDocument, inspections: readonly InspectionRow[]): HangerDocument => ({ ...document, inspections })

@@ -1,5 +1,6 @@
 import type { Basis } from '../catalogue/basis'
 import type { Answers, FieldPath } from './fields'
+import type { Inspection } from './inspection'
 import type { PullTest } from './pullTest'
 
 /** A value that was not given and had to be assumed. `text` reads back through the reader. */
@@ -22,4 +23,6 @@ export interface Hanger {
   readonly asMass: readonly FieldPath[]
   /** The pull tests whose load is written, in the order of the log. */
   readonly pullTests: readonly PullTest[]
+  /** What was found and done when it was looked at, in the order of the log. */
+  readonly inspections: readonly Inspection[]
 }

@@ -1,10 +1,13 @@
 import type { HangerDocument } from './document'
 import type { Extra } from './extra'
+import { INSPECTION_COLUMNS } from './inspectionFields'
+import { logJson, logRows } from './logRows'
 import { FIELD_PATHS, isFieldPath, type FieldPath } from './fields'
 import type { FileProblem } from './problem'
 import type { PullTestRow } from './pullTest'
-import { PULL_TEST_COLUMNS, type PullTestColumn } from './pullTestFields'
+import { PULL_TEST_COLUMNS } from './pullTestFields'
 import { FORMAT, HANGER_FILE, splitPath, VERSION } from './schema'
+import { readSoldCopy } from './soldCopy'
 
 export type ParseOutcome =
   | { readonly ok: true; readonly document: HangerDocument }
@@ -15,8 +18,7 @@ const isRecord = (x: unknown): x is Record<string, unknown> => typeof x === 'obj
 const show = (x: unknown): string => JSON.stringify(x).slice(0, 60)
 const refuse = (...problems: readonly FileProblem[]): ParseOutcome => ({ ok: false, problems })
 
-const KNOWN_TOP = new Set(['format', 'version', 'name', 'pullTests'])
-const COLUMNS: ReadonlySet<string> = new Set(PULL_TEST_COLUMNS)
+const KNOWN_TOP = new Set(['format', 'version', 'name', 'pullTests', 'inspections'])
 const GROUPS = new Set(FIELD_PATHS.map((path) => splitPath(path)[0]))
 
 /**
@@ -40,11 +42,20 @@ export function parseDocument(text: string): ParseOutcome {
   if (!shape.success) {
     return refuse(...shape.error.issues.map((issue): FileProblem => {
       const found = issue.path.reduce<unknown>((at, key) => (isRecord(at) && Object.hasOwn(at, key) ? at[key as string] : null), json)
-      if (issue.path[0] === 'pullTests' && issue.path.length < 3) return { code: 'NOT_A_LOG', found: show(found) }
-      return issue.path[0] === 'name' ? { code: 'BAD_NAME', found: show(found) } : { code: 'NOT_TEXT', path: issue.path.join('.'), found: show(found) }
+      const [at] = issue.path
+      if ((at === 'pullTests' || at === 'inspections') && issue.path.length < 3) return { code: 'NOT_A_LOG', log: at, found: show(found) }
+      return at === 'name' ? { code: 'BAD_NAME', found: show(found) } : { code: 'NOT_TEXT', path: issue.path.join('.'), found: show(found) }
     }))
   }
-  return { ok: true, document: { name: typeof json['name'] === 'string' ? json['name'] : '', typed: typedTexts(json), pullTests: pullTestRows(json['pullTests']), extra: unknownKeys(json) } }
+  const document: HangerDocument = {
+    name: typeof json['name'] === 'string' ? json['name'] : '',
+    typed: typedTexts(json),
+    pullTests: pullTestRows(json['pullTests']),
+    inspections: logRows(json['inspections'], INSPECTION_COLUMNS),
+    sold: readSoldCopy(json['sold']),
+    extra: unknownKeys(json),
+  }
+  return { ok: true, document }
 }
 
 function typedTexts(json: Record<string, unknown>): HangerDocument['typed'] {
@@ -59,22 +70,14 @@ function typedTexts(json: Record<string, unknown>): HangerDocument['typed'] {
 }
 
 /** Rows of a pull-test log from parsed JSON; what is no row is none. */
-export function pullTestRows(json: unknown): readonly PullTestRow[] {
-  if (!Array.isArray(json)) return []
-  return json.filter(isRecord).map((row) => ({
-    typed: Object.fromEntries(Object.entries(row).flatMap(([key, value]): [PullTestColumn, string][] =>
-      (COLUMNS.has(key) && (typeof value === 'string' || typeof value === 'number') ? [[key as PullTestColumn, String(value)]] : []))),
-    extra: Object.fromEntries(Object.entries(row).filter(([key]) => !COLUMNS.has(key))),
-  }))
-}
+export const pullTestRows = (json: unknown): readonly PullTestRow[] => logRows(json, PULL_TEST_COLUMNS)
 
 /** The log as it stands in a file. */
-export const pullTestJson = (rows: readonly PullTestRow[]): readonly Extra[] =>
-  rows.map(({ typed, extra }) => ({ ...Object.fromEntries(PULL_TEST_COLUMNS.flatMap((column) => (typed[column] === undefined ? [] : [[column, typed[column]]]))), ...extra }))
+export const pullTestJson = (rows: readonly PullTestRow[]): readonly Extra[] => logJson(rows, PULL_TEST_COLUMNS)
 
 function unknownKeys(json: Record<string, unknown>): Extra {
   const kept = Object.entries(json).flatMap(([key, value]): [string, unknown][] => {
-    if (KNOWN_TOP.has(key)) return []
+    if (KNOWN_TOP.has(key) || (key === 'sold' && readSoldCopy(value) !== null)) return []
     if (!GROUPS.has(key) || !isRecord(value)) return [[key, value]]
     const inGroup = Object.entries(value).filter(([inner]) => !isFieldPath(`${key}.${inner}`))
     return inGroup.length > 0 ? [[key, Object.fromEntries(inGroup)]] : []
@@ -86,7 +89,8 @@ function unknownKeys(json: Record<string, unknown>): Extra {
 export function unknownKeyNames(document: HangerDocument): readonly string[] {
   const inGroups = Object.entries(document.extra).flatMap(([key, value]) =>
     GROUPS.has(key) && isRecord(value) ? Object.keys(value).map((inner) => `${key}.${inner}`) : [key])
-  return [...inGroups, ...document.pullTests.flatMap(({ extra }, i) => Object.keys(extra).map((key) => `pullTests[${i + 1}].${key}`))]
+  const inRows = (log: 'pullTests' | 'inspections'): readonly string[] => document[log].flatMap(({ extra }, i) => Object.keys(extra).map((key) => `${log}[${i + 1}].${key}`))
+  return [...inGroups, ...inRows('pullTests'), ...inRows('inspections')]
 }
 
 /** The text of the hanger file: what was typed, in the table's order, and every kept key. */
@@ -104,6 +108,8 @@ export function writeDocument(document: HangerDocument): string {
     top.push([group, Object.fromEntries([...entries, ...(isRecord(kept) ? Object.entries(kept) : [])])])
   }
   if (document.pullTests.length > 0) top.push(['pullTests', pullTestJson(document.pullTests)])
+  if (document.inspections.length > 0) top.push(['inspections', logJson(document.inspections, INSPECTION_COLUMNS)])
+  if (document.sold !== null) top.push(['sold', document.sold])
   top.push(...Object.entries(document.extra).filter(([key]) => !groups.has(key)))
   return `${JSON.stringify(Object.fromEntries(top), null, 2)}\n`
 }

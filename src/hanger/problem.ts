@@ -1,6 +1,7 @@
 import type { QuantityProblem } from '../quantity/quantityProblem'
 import type { UnitSymbol } from '../quantity/units'
 import type { FieldPath } from './fields'
+import type { InspectionColumn } from './inspectionFields'
 import type { PullTestColumn } from './pullTestFields'
 import type { ScrewProblem } from './readScrew'
 
@@ -11,7 +12,7 @@ export type FileProblem =
   | { readonly code: 'NEWER_VERSION'; readonly version: number }
   | { readonly code: 'BAD_VERSION'; readonly found: string }
   | { readonly code: 'BAD_NAME'; readonly found: string }
-  | { readonly code: 'NOT_A_LOG'; readonly found: string }
+  | { readonly code: 'NOT_A_LOG'; readonly log: 'pullTests' | 'inspections'; readonly found: string }
   | { readonly code: 'NOT_TEXT'; readonly path: string; readonly found: string }
 
 /** What a quantity field allows, in SI, and a unit to say it in. */
@@ -38,12 +39,10 @@ export type FieldProblem =
   /** Two answers that cannot both be true: this one must stand in the relation to the other. */
   | { readonly code: 'CONFLICT'; readonly path: FieldPath; readonly given: string; readonly relation: Relation; readonly other: FieldPath; readonly otherText: string }
 
-/** A value in a row of the pull-test log that cannot be read; rows count from 0. */
-export interface RecordProblem {
-  readonly code: 'IN_PULL_TEST'
-  readonly row: number
-  readonly why: ValueProblem<PullTestColumn>
-}
+/** A value in a row of a log that cannot be read; rows count from 0. */
+export type RecordProblem =
+  | { readonly code: 'IN_PULL_TEST'; readonly row: number; readonly why: ValueProblem<PullTestColumn> }
+  | { readonly code: 'IN_INSPECTION'; readonly row: number; readonly why: ValueProblem<InspectionColumn> }
 
 export type AnswerProblem = FieldProblem | RecordProblem
 export type InputProblem = FileProblem | AnswerProblem

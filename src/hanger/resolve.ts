@@ -4,6 +4,7 @@ import type { Field } from './field'
 import { FIELD_PATHS, fieldOf, type Answers, type FieldPath } from './fields'
 import type { Assumed, Hanger } from './hanger'
 import type { AnswerProblem, FieldProblem, Relation } from './problem'
+import { readInspection } from './inspection'
 import { readPullTest } from './pullTest'
 import { readValue, type Read } from './readValue'
 import { isRelevant } from './relevance'
@@ -48,7 +49,7 @@ const CONVERSE: Readonly<Record<'below' | 'atMost', Relation>> = { below: 'above
  * Turns the typed texts of a document into SI values. Fields without a text get their default and
  * are listed as assumed; a text that cannot be read is a problem, and all problems are reported; where
  * each can be read, so are pairs that cannot both be true (CONFLICT).
- * @example resolveDocument({ name: '', typed: { 'pot.rim': '9 in' }, pullTests: [], extra: {} }).hanger.answers['pot.rim'] // 0.2286
+ * @example resolveDocument({ name: '', typed: { 'pot.rim': '9 in' }, pullTests: [], inspections: [], sold: null, extra: {} }).hanger.answers['pot.rim'] // 0.2286
  */
 export function resolveDocument(document: HangerDocument): ResolveOutcome {
   const values: Record<string, number | string | null> = {}
@@ -71,11 +72,12 @@ export function resolveDocument(document: HangerDocument): ResolveOutcome {
     if (standard.assumed && !read) assumed.push(standard.assumed)
   }
   const log = document.pullTests.map(readPullTest)
-  problems.push(...log.flatMap((row) => row.problems))
+  const looks = document.inspections.map(readInspection)
+  problems.push(...log.flatMap((row) => row.problems), ...looks.flatMap((row) => row.problems))
   const answers = values as Answers
   if (problems.length === 0) problems.push(...conflicts(document, answers, assumed))
   if (problems.length > 0) return { ok: false, problems }
-  return { ok: true, hanger: { name: document.name, answers, given, assumed, asMass, pullTests: log.flatMap(({ test }) => (test === null ? [] : [test])) } }
+  return { ok: true, hanger: { name: document.name, answers, given, assumed, asMass, pullTests: log.flatMap(({ test }) => test ?? []), inspections: looks.flatMap(({ inspection }) => inspection ?? []) } }
 }
 
 function assume(path: FieldPath, field: Field, values: Readonly<Record<string, number | string | null>>): { value: number | string | null; assumed: Assumed | null } {

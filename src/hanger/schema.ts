@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import type { Field } from './field'
 import { FIELD_PATHS, fieldOf, type FieldPath } from './fields'
+import { INSPECTION_FIELDS } from './inspectionFields'
 import { PULL_TEST_FIELDS } from './pullTestFields'
 
 // The page forbids code from strings; zod's faster path would try it once.
@@ -40,18 +41,26 @@ function groupSchemas(textOf: (field: Field) => z.ZodType): Record<string, z.Zod
   return Object.fromEntries(Object.entries(groups).map(([group, shape]) => [group, z.looseObject(shape).optional()]))
 }
 
-const fileSchema = (textOf: (field: Field) => z.ZodType): z.ZodType => z.looseObject({
+const logSchema = (fields: Readonly<Record<string, Field>>, textOf: (field: Field) => z.ZodType): z.ZodType =>
+  z.array(z.looseObject(Object.fromEntries(Object.entries(fields).map(([column, field]) => [column, textOf(field)])))).optional()
+
+/** The hanger as it was sold: the file of that day as text, and what the check said of it. */
+const SOLD = z.looseObject({ date: z.string().meta({ format: 'date' }), verdict: z.string(), hanger: z.string(), place: z.string(), heaviest: z.number().nullable(), file: z.string() }).optional()
+
+const fileSchema = (textOf: (field: Field) => z.ZodType, sold: z.ZodType): z.ZodType => z.looseObject({
   format: z.literal(FORMAT),
   version: z.number(),
   name: z.string().max(200).optional(),
   ...groupSchemas(textOf),
-  pullTests: z.array(z.looseObject(Object.fromEntries(Object.entries(PULL_TEST_FIELDS).map(([column, field]) => [column, textOf(field)])))).optional(),
+  pullTests: logSchema(PULL_TEST_FIELDS, textOf),
+  inspections: logSchema(INSPECTION_FIELDS, textOf),
+  sold,
 })
 
 /** The hanger file as text: what is in it, not what it means. Unknown keys are let through. */
-export const HANGER_FILE = fileSchema(anyText)
+export const HANGER_FILE = fileSchema(anyText, z.unknown().optional())
 
 /** JSON Schema (draft 2020-12) of the hanger file. */
 export function hangerFileSchema(): object {
-  return { $id: 'strandwise-hanger-1', title: 'Strandwise hanger file, version 1', ...z.toJSONSchema(fileSchema(textSchema), { io: 'input' }) }
+  return { $id: 'strandwise-hanger-1', title: 'Strandwise hanger file, version 1', ...z.toJSONSchema(fileSchema(textSchema, SOLD), { io: 'input' }) }
 }

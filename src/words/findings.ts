@@ -5,6 +5,7 @@ import { STANDARD_GRAVITY } from '../quantity/si'
 import { FIELD_WORDS } from './fields'
 import { REFUSAL_TEXTS, SETTLING_QUESTION_TEXTS } from './refusals'
 import { forceText, lengthText, lengthUpText, linearDensityText, massLeastText, massLimitText, massText, numberText, plainLengthText, speedText, timeText } from './amounts'
+import { dayText } from './care'
 import { preferredText } from './preferredText'
 import { byUnits } from './writing'
 
@@ -217,6 +218,8 @@ const FINDING_WORDS: Words = {
   PANEL_SEAT_LOOSE: () => 'No knots in front lock the strands on the pot’s side, and how a pot slides out of loose strands against a wall has not been reckoned. Tie a net with its first knots on the side, or hang it low over a cushion with a quarter more weight in it and try to tip it by hand.',
   REDUNDANCY_LEG: ({ outcome }) => LEG_OUTCOME[outcome],
   REDUNDANCY_STRAND: ({ outcome }) => STRAND_OUTCOME[outcome],
+  INSPECTION_OPEN: ({ what, date, leg }) => `${leg === null ? 'The hanger' : `Leg ${leg}`} was noted as ${what}${date === null ? '' : ` on ${dayText(date)}`}, and nothing since says it was mended. ${what === 'slipped' ? 'Take it down, tie the wraps anew, test it again, and note the repair.' : 'Take it down; count the strand as gone, or mend it and note the repair.'}`,
+  INSPECTION_STRAND_GONE: ({ strands, leg, reckoned }) => `${strands === 1 ? 'One strand' : `${strands} strands`} of ${leg === null ? 'a leg' : `leg ${leg}`} ${strands === 1 ? 'is' : 'are'} counted as gone. ${reckoned ? 'Every leg is reckoned without as many.' : 'A panel cannot be reckoned without it: mend it, and note the repair.'}`,
   UNKNOWN_KEYS: ({ names }) => `The file has entries this version does not know; they are kept: ${names.join(', ')}.`,
 }
 

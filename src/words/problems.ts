@@ -4,6 +4,7 @@ import type { UnitSymbol } from '../quantity/units'
 import type { AllowedRange, FieldProblem, FileProblem, InputProblem, RecordProblem, Relation, ValueProblem } from '../hanger/problem'
 import { timeText } from './amounts'
 import { FIELD_WORDS } from './fields'
+import { INSPECTION_WORDS } from './inspections'
 import { PULL_TEST_WORDS } from './pullTests'
 import { orList, quantityText } from './quantityProblems'
 import { screwProblemText } from './screwProblems'
@@ -15,7 +16,7 @@ const FILE_WORDS: { readonly [C in FileProblem['code']]: (problem: Extract<FileP
   NEWER_VERSION: ({ version }) => `This hanger file is of version ${version}, made by a newer Strandwise; this one reads version 1.`,
   BAD_VERSION: ({ found }) => `This is not a hanger file: "version" should be a whole number from 1 and is ${found}.`,
   BAD_NAME: ({ found }) => `The name should be a text of at most 200 characters and is ${found}.`,
-  NOT_A_LOG: ({ found }) => `“pullTests” should be a list of pull tests, each with its load, and is ${found}.`,
+  NOT_A_LOG: ({ log, found }) => `“${log}” should be a list of ${log === 'pullTests' ? 'pull tests, each with its load' : 'inspections, each with what was found'}, and is ${found}.`,
   NOT_TEXT: ({ path, found }) => `“${path}” should be a text with its unit, such as "3 mm", and is ${found}.`,
 }
 
@@ -40,6 +41,7 @@ export const valueText = (label: string, problem: ValueProblem<string>): string 
 
 function answerText(problem: FieldProblem | RecordProblem): string {
   if (problem.code === 'IN_PULL_TEST') return `Pull test ${problem.row + 1}, ${valueText(PULL_TEST_WORDS[problem.why.path].label.toLowerCase(), problem.why)}`
+  if (problem.code === 'IN_INSPECTION') return `Inspection ${problem.row + 1}, ${valueText(INSPECTION_WORDS[problem.why.path].label.toLowerCase(), problem.why)}`
   const { label } = FIELD_WORDS[problem.path]
   return problem.code === 'CONFLICT'
     ? `${label}: given ${problem.given}, but it ${RELATION_WORDS[problem.relation]} “${FIELD_WORDS[problem.other].label}”, ${problem.otherText}.`

@@ -2,6 +2,7 @@ import { inCase, stillApplying } from '../cordStrength'
 import { juteDamp } from '../juteDamp'
 import { assessLink, type LinkResult } from '../linkResult'
 import { saySettlingTests } from '../saySettlingTests'
+import { strandsGone } from '../inspected'
 import { wrapSection } from '../sections'
 import type { Solved } from '../solved'
 import { entering, fromCatalogue, worked } from '../term'
@@ -20,7 +21,7 @@ export function gatheringTurnLink(solved: Solved): readonly LinkResult[] {
   const damp = juteDamp(answers)
   return saySettlingTests(solved, solved.wholeCases.map((code) => {
     const cord = inCase(solved.cord.leg, solved.loads[code].case)
-    const section = wrapSection(answers, cord.tied)
+    const section = wrapSection(answers, strandsGone(solved), cord.tied)
     const tension = solved.slings?.[code].tension ?? null
     const time = cordFactors(answers, solved.loads[code].case, true)
     return assessLink({

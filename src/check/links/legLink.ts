@@ -5,6 +5,7 @@ import { STANDARD_GRAVITY } from '../../quantity/si'
 import { inCase, stillApplying } from '../cordStrength'
 import type { Finding } from '../finding'
 import { assessLink, type Factor, type LinkResult, type Term } from '../linkResult'
+import { strandsGone } from '../inspected'
 import { redundancy } from '../redundancy'
 import { saySettlingTests } from '../saySettlingTests'
 import { joinUnknown, legSections, weakestSection, type Section } from '../sections'
@@ -31,7 +32,7 @@ export function legLink(solved: Solved): readonly LinkResult[] {
  * may still catch the pot (see redundancy), and only over people must a strand not decide.
  */
 function strandParted(solved: Solved): readonly LinkResult[] {
-  const left = weakestSection(legSections(solved.hanger.answers, 1, inCase(solved.cord.leg, solved.loads.strandParted.case)))
+  const left = weakestSection(legSections(solved.hanger.answers, 1 + strandsGone(solved), inCase(solved.cord.leg, solved.loads.strandParted.case)))
   const result = left.effective > 0 ? legInCase(solved, 'strandParted', 1) : null
   if (result !== null && result.utilisation !== null && result.utilisation <= 1) return [result]
   if (!peopleBeneath(solved.hanger.answers['place.beneath'])) return []
@@ -45,7 +46,7 @@ function legInCase(solved: Solved, code: CaseCode, parted: number): LinkResult {
   const { answers } = solved.hanger
   const load = solved.loads[code]
   const cord = inCase(solved.cord.leg, load.case)
-  const sections = legSections(answers, parted, cord)
+  const sections = legSections(answers, parted + strandsGone(solved), cord)
   const section = weakestSection(sections)
   const sling = solved.slings?.[code] ?? null
   const time = cordFactors(answers, load.case, false)

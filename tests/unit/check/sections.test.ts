@@ -65,8 +65,8 @@ describe('effective strands of a leg', () => {
   })
 })
 
-test('at the turn into the wraps every strand of the leg counts half', () => {
-  expect(wrapSection(answersOf({ 'make.strands': '7', 'make.build': 'sinnet' }), false).effective).toBeCloseTo(3.5, 12)
+test('at the turn into the wraps every strand of the leg that is not gone counts half', () => {
+  expect(wrapSection(answersOf({ 'make.strands': '7', 'make.build': 'sinnet' }), 3, false).effective).toBeCloseTo(4 * 0.5, 12)
 })
 
 describe('a lark’s head', () => {
@@ -124,7 +124,7 @@ describe('pulled as tied', () => {
   })
 
   test('into the wraps the same', () => {
-    expect(wrapSection(answersOf({ 'make.strands': '7' }), true).effective).toBeCloseTo(6.3, 12)
+    expect(wrapSection(answersOf({ 'make.strands': '7' }), 0, true).effective).toBeCloseTo(6.3, 12)
   })
 })
 

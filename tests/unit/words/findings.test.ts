@@ -152,6 +152,8 @@ const SAMPLES: { readonly [C in FindingCode]: readonly (readonly [Numbers<C>, ..
   PANEL_SEAT_LOOSE: [[{}]],
   REDUNDANCY_LEG: [[{ outcome: 'stays' }], [{ outcome: 'tips' }], [{ outcome: 'falls' }], [{ outcome: 'unknown' }]],
   REDUNDANCY_STRAND: [[{ outcome: 'stays' }], [{ outcome: 'tips' }], [{ outcome: 'falls' }], [{ outcome: 'unknown' }]],
+  INSPECTION_OPEN: [[{ what: 'frayed', date: '2027-03-09', leg: 3 }, 'Leg 3', 'frayed', '9 March 2027', 'gone'], [{ what: 'slipped', date: null, leg: null }, 'slipped', 'anew']],
+  INSPECTION_STRAND_GONE: [[{ strands: 1, leg: 2, reckoned: true }, 'One strand of leg 2 is', 'reckoned'], [{ strands: 3, leg: null, reckoned: false }, '3 strands of a leg are', 'panel']],
   UNKNOWN_KEYS: [[{ names: ['pot.colour', 'notes'] }, 'pot.colour, notes']],
 }
 

@@ -31,7 +31,7 @@ const FILES: Samples<FileProblem> = {
   NEWER_VERSION: [[{ version: 7 }, '7', 'version 1']],
   BAD_VERSION: [[{ found: '0.5' }, '0.5']],
   BAD_NAME: [[{ found: '7' }, '200 characters', '7']],
-  NOT_A_LOG: [[{ found: '"many"' }, 'list of pull tests', '"many"']],
+  NOT_A_LOG: [[{ log: 'pullTests', found: '"many"' }, 'list of pull tests', '"many"'], [{ log: 'inspections', found: '7' }, '“inspections”', 'list of inspections', '7']],
   NOT_TEXT: [[{ path: 'pot.rim', found: 'true' }, 'pot.rim', 'true']],
 }
 
@@ -55,6 +55,10 @@ const RECORDS: Samples<RecordProblem> = {
   IN_PULL_TEST: [
     [{ row: 2, why: { code: 'BAD_QUANTITY', path: 'load', given: '12', why: { code: 'NO_UNIT', number: '12', allowed: ['N', 'kgf'] }, allowed: { unit: 'N', min: 1, max: 100_000 } } }, 'Pull test 3', 'load', '“12”', 'kg, lb or N'],
     [{ row: 0, why: { code: 'NOT_A_CHOICE', path: 'state', given: 'moist', choices: ['dry', 'soaked'] } }, 'Pull test 1', 'moist', 'dry or soaked'],
+  ],
+  IN_INSPECTION: [
+    [{ row: 1, why: { code: 'NOT_A_CHOICE', path: 'what', given: 'rotten', choices: ['frayed', 'thinned'] } }, 'Inspection 2', 'rotten', 'frayed or thinned'],
+    [{ row: 0, why: { code: 'OUT_OF_RANGE', path: 'leg', given: '13', allowed: { unit: '', min: 1, max: 12 } } }, 'Inspection 1', 'leg', '13', '1 to 12'],
   ],
 }
 
