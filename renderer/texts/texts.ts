@@ -1,3 +1,4 @@
+import { ASSUMED } from './en/assumed'
 import { CARD } from './en/card'
 import { CARE } from './en/care'
 import { CHARTS } from './en/charts'
@@ -19,6 +20,7 @@ import { VERDICT } from './en/verdict'
 import { WEIGHT } from './en/weight'
 
 const EN = {
+  assumed: ASSUMED,
   card: CARD,
   care: CARE,
   charts: CHARTS,
