@@ -18,12 +18,15 @@ export function elementHtml({ tag, attributes, children }: Element): string {
 }
 
 /** The sheet as a file of its own: real text, drawings as lines, its style within it; no script, and nothing fetched. */
-export function sheetHtml(sheet: Sheet): string {
+export const sheetHtml = (sheet: Sheet): string => sheetsHtml(sheet.title, [sheet])
+
+/** Several sheets as one file, one after the other, under a title of their own; written like a single one. */
+export function sheetsHtml(title: string, sheets: readonly Sheet[]): string {
   const head = [
     element('meta', { charset: 'utf-8' }),
     element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    element('title', {}, sheet.title),
+    element('title', {}, title),
   ].map(elementHtml)
-  const body = elementHtml(element('body', { class: 'sheet-file' }, element('main', {}, paintSheet(sheet))))
-  return `<!doctype html>\n<html lang="${escaped(sheet.language)}">\n<head>\n${head.join('\n')}\n<style>\n${css}</style>\n</head>\n${body}\n</html>\n`
+  const body = elementHtml(element('body', { class: 'sheet-file' }, element('main', {}, ...sheets.map(paintSheet))))
+  return `<!doctype html>\n<html lang="${escaped(sheets[0]?.language ?? 'en')}">\n<head>\n${head.join('\n')}\n<style>\n${css}</style>\n</head>\n${body}\n</html>\n`
 }
