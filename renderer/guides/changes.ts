@@ -1,10 +1,11 @@
-import { findingText, governingOf, isWorse, linkName, parts, withPullTests, editField, type CheckResult, type HangerDocument, type LinkCode, type Verdict } from '#core'
+import { findingText, governingOf, linkName, parts, withPullTests, editField, type CheckResult, type HangerDocument, type LinkCode, type Verdict } from '#core'
 import { WRITES, type StepGuide } from './stepGuides'
 
-/** How a part stands: its verdict, and how far it is used where that is known. */
+/** How a part stands: its verdict, and how far what it may carry, or its limit, is used where that is known. */
 export interface Standing {
   readonly verdict: Verdict
   readonly utilisation: number | null
+  readonly unit: 'N' | 'm' | ''
 }
 
 /** A part before and after a result was written down; null where it was not asked anything then. */
@@ -34,9 +35,6 @@ export function changesOf(before: CheckResult, after: CheckResult, meant: readon
 
 export const isChanged = ({ before, now }: Pick<Change, 'before' | 'now'>): boolean => before?.verdict !== now?.verdict
 
-/** Whether a part stands worse than it did: what was measured may be bad news. */
-export const isForWorse = ({ before, now }: Change): boolean => before !== null && now !== null && isWorse(now.verdict, before.verdict)
-
 /** Sentences that the check did not say before, of the parts told of. */
 export function newSentences(before: CheckResult, after: CheckResult, told: readonly Change[]): readonly string[] {
   const said = (check: CheckResult): readonly string[] => parts(check).filter(({ link, tier }) => told.some(({ key }) => key === keyOf(link, tier)))
@@ -55,5 +53,5 @@ const keyOf = (link: LinkCode, tier: number): string => `${link}@${tier}`
 
 const standingsOf = (check: CheckResult): ReadonlyMap<string, Told> => new Map(parts(check).map(({ link, tier, results }) => {
   const worst = governingOf(results)
-  return [keyOf(link, tier), { link, name: linkName(link, tier), standing: worst === null ? null : { verdict: worst.verdict, utilisation: worst.utilisation } }]
+  return [keyOf(link, tier), { link, name: linkName(link, tier), standing: worst === null ? null : { verdict: worst.verdict, utilisation: worst.utilisation, unit: worst.demand?.unit ?? '' } }]
 }))

@@ -9,7 +9,8 @@ export const FAMILIES = {
   plant: ['plant.height', 'plant.width', 'plant.trail', 'seat.offset'],
   cord: ['cord.diameter'],
   cordWeight: ['cord.weighedLength', 'cord.weighedMass', 'cord.linearDensity'],
-  lengths: ['make.totalLength', 'make.fringe', 'make.legLength', 'make.tolerance'],
+  lengths: ['make.totalLength', 'make.fringe', 'make.legLength', 'make.knotted', 'make.tolerance'],
+  sample: ['takeUp.finished', 'takeUp.cut'],
   cradle: ['cradle.first', 'cradle.second'],
   wraps: ['gathering.wraps', 'gathering.tails'],
   ring: ['ring.wire', 'ring.inside'],
@@ -32,6 +33,8 @@ export type MeasuredPath = (typeof FAMILIES)[Family][number]
 
 /** Lengths for which no tape is laid, with the reason. */
 export const NOT_MEASURED: Readonly<Partial<Record<FieldPath, string>>> = {
+  'cord.rollLength': 'printed on the label of the roll',
+  'cord.onRoll': 'reckoned from the label and what was cut: nobody unwinds a roll to measure it',
   'make.cutLength': 'written down when the cords are cut; knotted, none can be measured any more',
   'gathering.cordLength': 'written down when it is cut; leave it open to be told what to cut',
   'testHang.slip': 'read off in the guide to the test hang',

@@ -15,6 +15,7 @@ import PullInPlacePicture from './drawings/PullInPlacePicture.vue'
 import PullPicture from './drawings/PullPicture.vue'
 import RingMeasures from './drawings/RingMeasures.vue'
 import RowSpacing from './drawings/RowSpacing.vue'
+import SamplePiece from './drawings/SamplePiece.vue'
 import ScrewInJoist from './drawings/ScrewInJoist.vue'
 import StickMeasures from './drawings/StickMeasures.vue'
 import TenTurns from './drawings/TenTurns.vue'
@@ -36,6 +37,7 @@ export const FAMILY_DRAWINGS: Readonly<Record<Family, Component>> = {
   cord: TenTurns,
   cordWeight: CordWeight,
   lengths: HangerLengths,
+  sample: SamplePiece,
   cradle: CradleKnots,
   wraps: WrapsCounted,
   ring: RingMeasures,

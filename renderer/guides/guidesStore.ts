@@ -14,7 +14,7 @@ export const useGuides = defineStore('guides', () => {
   const source = useDocument()
   const page = shallowRef<GuidePage | null>(null)
   const left = shallowRef<Readonly<Partial<Record<StepGuide, Step | undefined>>>>({})
-  watch(() => source.opened, () => { left.value = {} })
+  watch(() => source.opened, () => { left.value = {} }, { flush: 'sync' })
 
   /** Where it was left; else where something of it is written down already, at the writing, for a test hang outlasts a day at the bench. */
   function stepOf(guide: StepGuide): Step {

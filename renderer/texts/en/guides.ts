@@ -40,7 +40,7 @@ export const GUIDES = {
     now: 'With it',
     whole: 'All together',
     notThere: 'not asked of it',
-    stands: (verdict: string, share: string) => `${verdict}, at ${share}`,
+    stands: (verdict: string, share: string) => `${verdict}, ${share}`,
     findings: 'What it says of them',
   },
 } as const
