@@ -101,7 +101,6 @@ test('nothing stands in anyone’s way, light or dark', async ({ page }) => {
   const hanger = hangerPage(page)
   await hanger.open()
   await hanger.openDemo(/Glazed pot/)
-  await weightsOn(page).region.getByText('How to weigh it').click()
   // In the dark only the inks differ.
   for (const { colorScheme, rules } of [{ colorScheme: 'light', rules: 'all' }, { colorScheme: 'dark', rules: ['color-contrast'] }] as const) {
     await page.emulateMedia({ colorScheme })

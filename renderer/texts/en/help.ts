@@ -9,5 +9,5 @@ export const HELP = {
     { verdict: 'fails', means: 'more is asked of a part than it may carry' },
   ],
   units: 'Answers take any unit: 3 mm, 3/16 in, 5 ft 6 in, 4,5 kg, 10 lb. The up and down keys step them. Leave one empty if you don’t know: it is assumed, drawn in pencil, and listed beside the verdict.',
-  atHome: 'Two things you can do at home tell more than all other answers: weigh the pot wet, and pull five strands of the cord until they break. How to weigh stands under “What it weighs”; how to pull safely, and where to write it down, on the card of the legs.',
+  atHome: 'Two things you can do at home tell more than all other answers: weigh the pot wet, and pull five strands of the cord until they break.',
 } as const

@@ -61,9 +61,9 @@ describe('an input of a quantity', () => {
 
   it('is taken back by “don’t know”, which is offered only where there is something to take back', async () => {
     const { source, field } = show('pot.rim')
-    expect(field.find('button').exists()).toBe(false)
+    expect(field.find('button.back').exists()).toBe(false)
     await field.get('input').setValue('17 cm')
-    await field.get('button').trigger('click')
+    await field.get('button.back').trigger('click')
     expect(source.document.typed['pot.rim']).toBeUndefined()
     expect(field.get('input').element.value).toBe('')
   })
