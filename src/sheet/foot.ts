@@ -17,7 +17,8 @@ export function footBlocks(check: CheckResult, today: string): readonly Block[] 
 
 /** The foot of the pages after the first: enough to find its front again. */
 export const shortFoot = (name: string, check: CheckResult, today: string): readonly Block[] => [
-  { kind: 'facts', items: [{ name: '', text: name }, ...footFacts(check.solved.hanger.answers, today).filter(({ text }) => text !== check.solved.hanger.answers['make.contact'])] },
+  { kind: 'paragraph', weight: 'small', text: name },
+  { kind: 'facts', items: footFacts({ ...check.solved.hanger.answers, 'make.contact': null }, today) },
 ]
 
 /** What the maker should add before a sheet goes out. */

@@ -1,6 +1,7 @@
 import css from './sheet.css?raw'
 import { element, type Element } from './element'
 import { paintSheet } from './paint/paintSheet'
+import { SHEET_FONTS } from './sheetFonts'
 import type { Sheet } from './sheet'
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
@@ -17,7 +18,7 @@ export function elementHtml({ tag, attributes, children }: Element): string {
   return `<${open}>${children.map((child) => (typeof child === 'string' ? escaped(child) : elementHtml(child))).join('')}</${tag}>`
 }
 
-/** The sheet as a file of its own: real text, drawings as lines, its style within it; no script, and nothing fetched. */
+/** The sheet as a file of its own: real text, drawings as lines, its style and face within it; no script, and nothing fetched. */
 export const sheetHtml = (sheet: Sheet): string => sheetsHtml(sheet.title, [sheet])
 
 /** Several sheets as one file, one after the other, under a title of their own; written like a single one. */
@@ -28,5 +29,5 @@ export function sheetsHtml(title: string, sheets: readonly Sheet[]): string {
     element('title', {}, title),
   ].map(elementHtml)
   const body = elementHtml(element('body', { class: 'sheet-file' }, element('main', {}, ...sheets.map(paintSheet))))
-  return `<!doctype html>\n<html lang="${escaped(sheets[0]?.language ?? 'en')}">\n<head>\n${head.join('\n')}\n<style>\n${css}</style>\n</head>\n${body}\n</html>\n`
+  return `<!doctype html>\n<html lang="${escaped(sheets[0]?.language ?? 'en')}">\n<head>\n${head.join('\n')}\n<style>\n${SHEET_FONTS}${css}</style>\n</head>\n${body}\n</html>\n`
 }

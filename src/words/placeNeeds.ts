@@ -61,7 +61,8 @@ function linkName(link: LinkCode): string {
 
 const WITH_HOOK: ReadonlySet<PlaceForm> = new Set<PlaceForm>(['screwEye', 'screwHook', 'lagEye'])
 
-const heldBy = ({ form, changes }: FixingFound): string | null => {
+/** What holds the hanger where the fixing itself does not; null where it does. */
+export const heldBy = ({ form, changes }: FixingFound): string | null => {
   const support = changes['place.support']
   if (support === 'bracket' || support === 'swingArm') return `${FIELD_WORDS['place.support'].choices[support] ?? ''} with a reach of ${changes['bracket.reach'] ?? ''}`
   return support === 'wallHook' && !WITH_HOOK.has(form) ? `a closed hook of ${changes['hook.wire'] ?? ''} in the wall` : null

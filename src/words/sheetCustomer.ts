@@ -16,8 +16,10 @@ export const HEAVIEST_LABEL = 'Heaviest pot when watered'
 export const CALCULATED_TEXT = 'Calculated. It has not been test-hung.'
 /** A test hang lighter than the weight that is told does not bear it out. */
 export const testedLessText = (mass: number): string => `Calculated. Its test hang was lighter: ${massText(mass)}.`
+/** Hours up to three days: a day and a bit says less. */
+const hungFor = (seconds: number): string => (seconds < 3 * 86_400 ? `${Math.floor(seconds / 3600)} hours` : timeText(seconds))
 export const testHungText = ({ mass, time, date }: { readonly mass: number; readonly time: number; readonly date: string | null }): string =>
-  `Test-hung with ${massText(mass)} for ${timeText(time)}${date === null ? '' : ` on ${dayText(date)}`}.`
+  `Test-hung with ${massText(mass)} for ${hungFor(time)}${date === null ? '' : ` on ${dayText(date)}`}.`
 
 /** What the weight is meant for where several pots hang. */
 export const tiersNoteText = (others: readonly number[]): string =>

@@ -1,10 +1,12 @@
-import type { FixingOutcome } from '../advice/findFixing'
+import type { FixingFound, FixingOutcome } from '../advice/findFixing'
+import type { PacketRating } from '../advice/packetRating'
 import type { PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
 import type { Verdict } from '../check/verdict'
 import type { Answers } from '../hanger/fields'
-import { massLimitText, massText } from './amounts'
+import { POUND, STANDARD_GRAVITY } from '../quantity/si'
+import { lengthText, massLimitText, massText } from './amounts'
 import { FIELD_WORDS } from './fields'
-import { fixingText, isFound, numberAndDepthText, packetTexts, USUAL_PLACE_NAMES } from './placeNeeds'
+import { heldBy, isFound, PLACE_FORM_NAMES, USUAL_PLACE_NAMES } from './placeNeeds'
 import { REFUSAL_TEXTS } from './refusals'
 
 export const ASK_TITLE = 'Ask before you drill'
@@ -44,21 +46,43 @@ export function placeVerdictText(heaviest: Verdict, own: { readonly verdict: Ver
 
 export const NEEDS_TITLE = 'What each place needs'
 export const NEEDS_COLUMNS = ['Place', 'What will do', 'On a packet look for'] as const
-export const needsNoteText = ({ watered }: PlaceNeeds): string => `For the heaviest pot: hanger and all up to ${massText(watered)} just watered, with swing and time reckoned in.`
+const joined = (texts: readonly string[]): string => texts.join(' or ')
 
-const foundText = (fixings: readonly FixingOutcome[]): string | null => {
+/** What the table is reckoned for, and what holds the hanger on a wall. */
+export function needsNoteText({ watered, needs }: PlaceNeeds): string {
+  const held = [...new Set(needs.flatMap(({ fixings }) => fixings.filter(isFound).flatMap((found) => heldBy(found) ?? [])))]
+  const onWalls = held.length === 0 ? '' : ` On walls they hold ${joined(held)}.`
+  return `For the heaviest pot: hanger and all up to ${massText(watered)} just watered, with swing and time reckoned in.${onWalls} Where no depth is said, as deep as the packet says.`
+}
+
+/** What to buy, how many, and how deep it goes. */
+function foundText(fixings: readonly FixingOutcome[]): string | null {
   const found = fixings.find(isFound)
-  return found === undefined ? null : `${capital(fixingText(found))}: ${numberAndDepthText(found)}`
+  return found === undefined ? null : fixingLine(found)
+}
+function fixingLine({ form, size, length, count, depth, changes }: FixingFound): string {
+  const name = PLACE_FORM_NAMES[form][count === 1 ? 0 : 1]
+  if (form === 'tiedRound') return `${capital(name)}; nothing is drilled${changes['fixing.proof'] ? `. First pull it with ${changes['fixing.proof']}` : ''}`
+  const latch = form === 'screwHook' && changes['hook.kind'] === 'latched' ? ' with a latch' : ''
+  return `${count} × ${size === '' ? '' : `${size} `}${name}${latch}${length === null ? '' : `, ${length} long`}${depth === null ? '' : `, ${lengthText(depth)} of thread in the timber`}`
+}
+
+const ratedUp = (newtons: number): string => `${Math.ceil(newtons / STANDARD_GRAVITY - 1e-9)} kg (${Math.ceil(newtons / STANDARD_GRAVITY / POUND - 1e-9)} lb)`
+/** What a packet must say at least, each number rounded up. */
+function packetLine(rating: PacketRating | null): string {
+  if (rating === null) return '–'
+  const { fixing, alongToo, holder, count } = rating
+  const way = alongToo ? 'straight out and along the wall' : 'straight out'
+  return `${ratedUp(fixing)} ${way}${count > 1 ? ', each' : ''}${holder > 0 ? `; ${alongToo ? 'bracket or hook' : 'hook or eye'} ${ratedUp(holder)}` : ''}`
 }
 
 /** A row of the table of what each place needs: its place, what will do there, what to look for on a packet. */
 export function needRow(need: PlaceNeed, own: { readonly need: PlaceNeed; readonly watered: number } | null): { readonly head: string; readonly cells: readonly [string, string] } {
   const head = USUAL_PLACE_NAMES[need.place]
   if (need.refused !== null) return { head, cells: [REFUSAL_TEXTS[need.refused], '–'] }
-  const packet = (of: PlaceNeed): string => (of.rating === null ? '–' : packetTexts(of.rating).join('; '))
   const found = foundText(need.fixings)
-  if (found !== null) return { head, cells: [found, packet(need)] }
+  if (found !== null) return { head, cells: [found, packetLine(need.rating)] }
   const ownFound = own === null ? null : foundText(own.need.fixings)
-  if (own === null || ownFound === null) return { head, cells: ['Nothing usual will do.', packet(need)] }
-  return { head, cells: [`Only with its own pot, up to ${massLimitText(own.watered)}: ${ownFound}`, packet(own.need)] }
+  if (own === null || ownFound === null) return { head, cells: ['Nothing usual will do.', packetLine(need.rating)] }
+  return { head, cells: [`Only with its own pot, up to ${massLimitText(own.watered)}: ${ownFound}`, packetLine(own.need.rating)] }
 }

@@ -16,6 +16,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/unit/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/fuzz/**/*.test.ts'],
           exclude: ['tests/unit/renderer/**', 'tests/unit/electron/**'],
+          // Else a style sheet that is read as text comes out empty.
+          css: { include: [/\/sheet\.css/] },
           // The core is pure, so its modules are loaded once, not again for every file.
           isolate: false,
           benchmark: { include: ['tests/bench/**/*.bench.ts'] },

@@ -1,9 +1,9 @@
-import type { CheckResult } from '../../check/checkHanger'
-import { governingOf } from '../../check/checkHanger'
+import type { Caution } from '../../check/cautions'
+import { governingOf, type CheckResult } from '../../check/checkHanger'
 import { parts } from '../../check/parts'
 import { pottedTogether } from '../../check/tiers/pottedTogether'
-import { STATES } from '../../load/states'
-import { massRangeText } from '../../words/amounts'
+import { STATES, type State } from '../../load/states'
+import { massLimitText, massRangeText } from '../../words/amounts'
 import { CAUTION_TEXTS } from '../../words/cautions'
 import { assumedLine, CAUTIONS_TITLE, knownTexts, KNOWN_TITLE, MARK_MEANINGS, STATE_TEXTS, WEIGHTS_COLUMNS, WEIGHTS_TITLE } from '../../words/sheetKnown'
 import { NEEDS_COLUMNS, NEEDS_TITLE, needRow, needsNoteText } from '../../words/sheetPlace'
@@ -14,6 +14,9 @@ import type { SheetOptions } from '../options'
 import type { Page } from '../sheet'
 import { sheetName } from '../../words/sheetCustomer'
 
+/** Said at the foot of the front. */
+const AT_THE_FOOT: readonly Caution[] = ['aidNotCertificate', 'localCodes', 'askLicensed']
+
 const hasPot = ({ solved }: CheckResult): boolean => solved.hanger.answers['pot.have'] === 'yes'
 
 /** Ranges of the weight in each state: with the hanger's own pot, and with the heaviest. */
@@ -22,7 +25,10 @@ function weightsTable({ answer: { check }, limit }: SheetFacts): Block {
     ...(hasPot(check) ? [[WEIGHTS_COLUMNS.own, check] as const] : []),
     ...(limit === null ? [] : [[WEIGHTS_COLUMNS.heaviest, limit.check] as const]),
   ]
-  const rows = STATES.map((state): TableRow => ({ head: STATE_TEXTS[state], cells: told.map(([, of]) => massRangeText(pottedTogether(of.solved)[state].mass)) }))
+  // The heaviest is told once, rounded down, and nowhere as more.
+  const weight = (of: CheckResult, state: State): string =>
+    (of === limit?.check && of.solved.tiers.length === 0 && state === 'watered' ? massLimitText(limit.watered) : massRangeText(pottedTogether(of.solved)[state].mass))
+  const rows = STATES.map((state): TableRow => ({ head: STATE_TEXTS[state], cells: told.map(([, of]) => weight(of, state)) }))
   return { kind: 'table', caption: WEIGHTS_TITLE, columns: [WEIGHTS_COLUMNS.state, ...told.map(([name]) => name)], rows }
 }
 
@@ -57,7 +63,7 @@ export function customerBack(facts: SheetFacts, { today }: SheetOptions): Page {
       ...(hasPot(check) || limit !== null ? [weightsTable(facts)] : []),
       ...(limit === null ? [] : needsBlocks(limit, check)),
       { kind: 'heading', level: 2, text: CAUTIONS_TITLE },
-      { kind: 'list', items: check.cautions.map((caution) => CAUTION_TEXTS[caution]) },
+      { kind: 'list', items: check.cautions.filter((caution) => !AT_THE_FOOT.includes(caution)).map((caution) => CAUTION_TEXTS[caution]) },
       ...knownBlocks(limit?.check ?? check),
     ],
     foot: shortFoot(sheetName(facts.document.name), check, today),

@@ -45,18 +45,11 @@ export function customerFront(facts: SheetFacts, { today }: SheetOptions): Page 
     side: 'front',
     blocks: [
       { kind: 'heading', level: 1, text: sheetName(facts.document.name) },
-      limit === null ? noFigure(check) : heaviestFigure(limit),
+      limit === null ? noFigure(check) : { kind: 'columns', columns: [{ width: 'wide', blocks: [heaviestFigure(limit)] }, { width: 'narrow', blocks: potsBlocks(limit) }] },
       {
         kind: 'columns', columns: [
-          { width: 'even', blocks: [picture(facts), ...(limit === null ? [] : potsBlocks(limit))] },
-          {
-            width: 'even', blocks: [
-              placeBox(facts),
-              { kind: 'heading', level: 2, text: STEPS_TITLE },
-              { kind: 'steps', items: stepTexts(placeToFix(facts), pull, limit?.watered ?? null) },
-              ...careBlocks(check, today),
-            ],
-          },
+          { width: 'even', blocks: [picture(facts), ...careBlocks(check, today)] },
+          { width: 'even', blocks: [placeBox(facts), { kind: 'heading', level: 2, text: STEPS_TITLE }, { kind: 'steps', items: stepTexts(placeToFix(facts), pull, limit?.watered ?? null) }] },
         ],
       },
       { kind: 'nevers', items: neverTexts(answers['place.beneath']) },

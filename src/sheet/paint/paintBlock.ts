@@ -7,6 +7,11 @@ type Painters = { readonly [K in Block['kind']]: (block: Extract<Block, { kind: 
 /** Width over height of the room for a drawing. */
 const DRAWING = 0.62
 
+/** Letters from which a heading is set smaller, so that the longest name still leaves a page room. */
+const LONG = 44
+const VERY_LONG = 90
+const lengthClass = (text: string): Element['attributes'] => (text.length > VERY_LONG ? { class: 'very-long' } : text.length > LONG ? { class: 'long' } : {})
+
 const items = (texts: readonly string[]): readonly Element[] => texts.map((text) => element('li', {}, text))
 
 /** A sum with its line, and a weight that hangs: the marks need no colour. */
@@ -18,7 +23,7 @@ const markOf = (mark: FigureMark): Element =>
   element('svg', { class: 'mark', viewBox: '0 0 16 16', 'aria-hidden': 'true' }, element('path', { class: mark === 'testHung' ? 'solid' : 'ink', d: MARKS[mark], 'stroke-width': '2' }))
 
 const PAINTERS: Painters = {
-  heading: ({ level, text }) => element(`h${level}`, {}, text),
+  heading: ({ level, text }) => element(`h${level}`, lengthClass(text), text),
   paragraph: ({ weight, text }) => element('p', weight === 'plain' ? {} : { class: weight }, text),
   figure: ({ label, value, mark, marked, note }) => element('div', { class: `figure ${mark}` },
     element('h2', {}, label),

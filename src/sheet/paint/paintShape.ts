@@ -21,6 +21,16 @@ function tube(d: string, width: number, behind: boolean, pen: Pen): readonly Ele
   return [ink(d, wide, {}), paper(d, wide - 1.6 * pen.width)]
 }
 
+/** Strands whose own two edges are too thin to be seen, as one bundle with a seam between each two. */
+function paintCord({ axis, strands, thickness, width, behind }: Extract<Shape, { kind: 'cord' }>, pen: Pen): readonly Element[] {
+  if (behind || mm(thickness) > TUBE * pen.width || mm(width) <= TUBE * pen.width) return strands.flatMap((strand) => tube(pathThrough(strand, false), thickness, behind, pen))
+  const seams = strands.slice(1).map((strand, i) => strand.map(([x, y], k): Point => {
+    const [a, b] = strands[i]?.[k] ?? [x, y]
+    return [(x + a) / 2, (y + b) / 2]
+  }))
+  return [...tube(pathThrough(axis, false), width, false, pen), ...seams.map((seam) => ink(pathThrough(seam, false), 0.45 * pen.width, {}))]
+}
+
 const CIRCLE_STEPS = 48
 const circlePoints = ([x, y]: Point, radius: number): readonly Point[] =>
   Array.from({ length: CIRCLE_STEPS }, (_, i): Point => [x + radius * Math.cos((2 * Math.PI * i) / CIRCLE_STEPS), y + radius * Math.sin((2 * Math.PI * i) / CIRCLE_STEPS)])
@@ -35,7 +45,7 @@ export function paintShape(shape: Shape, penWidth: number): readonly Element[] {
       return [element('path', { class: shape.texture === 'open' ? 'ink' : `ink ${shape.texture}`, d, 'stroke-width': svgNumber(1.2 * penWidth), ...dashed(shape.behind, pen) })]
     }
     case 'line': return tube(pathThrough(shape.points, false), shape.width, shape.behind, pen)
-    case 'cord': return shape.strands.flatMap((strand) => tube(pathThrough(strand, false), shape.thickness, shape.behind, pen))
+    case 'cord': return paintCord(shape, pen)
     case 'circle': {
       const d = pathThrough(circlePoints(shape.centre, shape.radius), true)
       return shape.width > 0 ? tube(d, shape.width, shape.behind, pen) : [element('path', { class: 'dot', d, 'stroke-width': svgNumber(penWidth) })]
