@@ -25,5 +25,8 @@ export const FORM = {
   /** A choice that is assumed, and why. */
   assumedChoice: (choice: string, source: string) => `${choice}, ${source}`,
   dontKnow: 'don’t know',
+  dontKnowField: (label: string) => `Don’t know: ${label}`,
+  clear: 'clear',
+  clearField: (label: string) => `Clear: ${label}`,
   notSaid: 'not said',
 } as const
