@@ -20,7 +20,7 @@ export const layers = {
   'src/cordPlan': { values: core, types: [], packages: ['zod'] },
   'src/words': { values: ['src/quantity'], types: [...core, 'src/advice', 'src/cordPlan', 'src/shelf'], packages: ['zod'] },
   'src/drawing': { values: ['src/quantity'], types: core, packages: ['zod'] },
-  'src/sheet': { values: [...core, 'src/advice', 'src/chance', 'src/cordPlan', 'src/words', 'src/drawing'], types: [], packages: ['zod', '@fontsource/'] },
+  'src/sheet': { values: [...core, 'src/advice', 'src/chance', 'src/cordPlan', 'src/words', 'src/drawing'], types: [], packages: ['zod', '@fontsource/alegreya-sans'] },
   'src/index': { values: [...core, 'src/shelf', 'src/advice', 'src/chance', 'src/cordPlan', 'src/words', 'src/drawing', 'src/sheet'], types: [], packages: ['zod'] },
   'src/cli': { values: ['src'], types: [], packages: ['zod', 'node:'] },
   renderer: { values: [], types: ['electron/contract'], packages: ['#core', 'vue', 'pinia', 'mathjs/number'] },
