@@ -4,14 +4,9 @@ import { dialog, type BrowserWindow } from 'electron'
 import { HANGER_EXTENSION } from '../contract'
 import type { ClosingAnswer } from './closing'
 import { fileName } from './files/fileName'
+import { texts } from './texts'
 
-const KINDS: Readonly<Record<string, string>> = {
-  [HANGER_EXTENSION]: 'Strandwise hanger',
-  pdf: 'PDF',
-  svg: 'Drawing (SVG)',
-  json: 'JSON',
-  html: 'Web page',
-}
+const KINDS: Readonly<Record<string, string>> = texts.kinds
 
 const filterFor = (extension: string): Electron.FileFilter => ({ name: KINDS[extension] ?? extension, extensions: [extension] })
 
@@ -19,7 +14,7 @@ const filterFor = (extension: string): Electron.FileFilter => ({ name: KINDS[ext
 export async function chooseFile(window: BrowserWindow, extension: string): Promise<string | null> {
   const { canceled, filePaths } = await dialog.showOpenDialog(window, {
     properties: ['openFile'],
-    filters: [filterFor(extension), { name: 'All files', extensions: ['*'] }],
+    filters: [filterFor(extension), { name: texts.allFiles, extensions: ['*'] }],
   })
   return canceled ? null : filePaths[0] ?? null
 }
@@ -33,9 +28,9 @@ export async function chooseFolder(window: BrowserWindow): Promise<string | null
 async function mayReplace(window: BrowserWindow, path: string): Promise<boolean> {
   const { response } = await dialog.showMessageBox(window, {
     type: 'warning',
-    message: `Replace ${basename(path)}?`,
-    detail: 'There is a file of this name in the folder already.',
-    buttons: ['Replace', 'Cancel'],
+    message: texts.replace.question(basename(path)),
+    detail: texts.replace.detail,
+    buttons: [texts.replace.yes, texts.cancel],
     defaultId: 1,
     cancelId: 1,
     noLink: true,
@@ -62,9 +57,9 @@ export async function chooseTarget(window: BrowserWindow, suggestedName: string,
 export async function askAboutUnsaved(window: BrowserWindow): Promise<ClosingAnswer> {
   const { response } = await dialog.showMessageBox(window, {
     type: 'question',
-    message: 'Save the changes to this hanger before closing?',
-    detail: 'Without saving they are lost.',
-    buttons: ['Save', 'Don’t save', 'Cancel'],
+    message: texts.unsaved.question,
+    detail: texts.unsaved.detail,
+    buttons: [texts.unsaved.save, texts.unsaved.discard, texts.cancel],
     defaultId: 0,
     cancelId: 2,
     noLink: true,

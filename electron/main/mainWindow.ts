@@ -5,6 +5,7 @@ import { EVENTS } from '../contract'
 import { guardClosing, type Closing } from './closing'
 import { askAboutUnsaved } from './dialogs'
 import { START_ADDRESS } from './origin'
+import { texts } from './texts'
 import { rememberedPlace, rememberPlace, SMALLEST } from './windowPlace'
 
 /** The app's one window, which on a Mac may be closed and opened again. */
@@ -55,7 +56,7 @@ export function createMainWindow(stateFile: string, onClosed: (lost: boolean) =>
 
   function open(): void {
     const { bounds, maximized } = rememberedPlace(stateFile, screen.getAllDisplays().map(({ workArea }) => workArea))
-    const window = new BrowserWindow({ ...bounds, ...SMALLEST, show: false, title: 'Strandwise', webPreferences: PREFERENCES })
+    const window = new BrowserWindow({ ...bounds, ...SMALLEST, show: false, title: texts.appName, webPreferences: PREFERENCES })
     const closing = guardClosing(window, {
       ask: () => askAboutUnsaved(window),
       requestSave: () => { window.webContents.send(EVENTS.onSaveBeforeClose) },

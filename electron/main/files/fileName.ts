@@ -1,3 +1,5 @@
+import { texts } from '../texts'
+
 /** Longest name offered, in bytes of UTF-8: usual disks allow 255, ending and backup sign included. */
 const BYTES_LIMIT = 180
 
@@ -24,6 +26,6 @@ export function fileName(suggested: string, extension: string): string {
     .replace(/\s+/g, ' ')
     .replace(/^[\s.~]+/, '')
   const stem = shorten(tidy).replace(/[\s.]+$/, '')
-  if (stem === '') return `hanger.${extension}`
-  return `${DEVICES.test(stem.split('.')[0] ?? '') ? 'hanger ' : ''}${stem}.${extension}`
+  if (stem === '') return `${texts.fileStem}.${extension}`
+  return `${DEVICES.test(stem.split('.')[0] ?? '') ? `${texts.fileStem} ` : ''}${stem}.${extension}`
 }
