@@ -1,7 +1,6 @@
 import { existsSync } from 'node:fs'
 import { basename } from 'node:path'
 import { dialog, type BrowserWindow } from 'electron'
-import { HANGER_EXTENSION } from '../contract'
 import type { ClosingAnswer } from './closing'
 import { fileName } from './files/fileName'
 import { texts } from './texts'
