@@ -45,19 +45,32 @@ function* alongCells(points: readonly Spot[], step: number): Generator<Spot> {
   }
 }
 
-/** The free box of a size whose middle is nearest to a spot, mm; null where there is none. */
+/** How much further a place may be, in cells, for every cell that a line to it need not cross. */
+const CROSSED = 1.3
+
+/** The free box of a size that is nearest to a spot, with little in between, mm; null where there is none. */
 export function freeBox({ box, cell, columns, rows, sums }: Crowd, width: number, height: number, near: Spot): Box | null {
   const [across, down] = [Math.ceil(width / cell), Math.ceil(height / cell)]
   const sum = (column: number, row: number): number => sums[row * (columns + 1) + column] ?? 0
+  const takenIn = (column: number, row: number, wide: number, high: number): number => sum(column + wide, row + high) - sum(column, row + high) - sum(column + wide, row) + sum(column, row)
+  /** Taken cells on the straight way from the spot to the nearest edge of a box. */
+  const between = (x: number, y: number): number => {
+    const to = { x: Math.min(Math.max(near.x, x), x + width), y: Math.min(Math.max(near.y, y), y + height) }
+    let crossed = 0
+    for (const at of alongCells([near, to], cell)) crossed += takenIn(Math.floor((at.x - box.x) / cell), Math.floor((at.y - box.y) / cell), 1, 1)
+    return crossed
+  }
   let best: Box | null = null
   let least = Infinity
   for (let row = 0; row + down <= rows; row++) {
     for (let column = 0; column + across <= columns; column++) {
-      if (sum(column + across, row + down) - sum(column, row + down) - sum(column + across, row) + sum(column, row) > 0) continue
+      if (takenIn(column, row, across, down) > 0) continue
       const [x, y] = [box.x + column * cell, box.y + row * cell]
       const far = Math.hypot(x + width / 2 - near.x, y + height / 2 - near.y)
       if (far >= least) continue
-      least = far
+      const cost = far + CROSSED * cell * between(x, y)
+      if (cost >= least) continue
+      least = cost
       best = { x, y, width, height }
     }
   }

@@ -31,6 +31,9 @@ function shapeBox(shape: Shape, letter: number): Box | null {
   }
 }
 
+/** Room for a number is kept for so many characters. */
+export const CHARACTERS = 8
+
 /** Where the number of a dimension stands; `characters`: how many it has; `letter`: height of its letters, mm. */
 export function numberBox({ number, side }: Dimension, characters: number, letter: number): Box {
   const { x, y } = at(number)
@@ -43,6 +46,6 @@ export function numberBox({ number, side }: Dimension, characters: number, lette
 export function coveredBy({ shapes, dimensions }: Pick<Drawing, 'shapes' | 'dimensions'>, letter: number): Covered {
   return {
     strokes: [...shapes.flatMap(shapeStrokes), ...dimensions.flatMap((d) => [spots([d.from, d.to]), spots([d.feet[0], d.from]), spots([d.feet[1], d.to])])],
-    boxes: [...shapes.flatMap((shape) => shapeBox(shape, letter) ?? []), ...dimensions.map((d) => numberBox(d, 8, letter))],
+    boxes: [...shapes.flatMap((shape) => shapeBox(shape, letter) ?? []), ...dimensions.map((d) => numberBox(d, CHARACTERS, letter))],
   }
 }

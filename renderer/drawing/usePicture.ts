@@ -1,12 +1,12 @@
 import { computed, type ComputedRef } from 'vue'
 import { linkName, partOf, type CaseCode, type CheckResult, type Drawing, type LinkCode, type PartKey } from '#core'
-import { boxOf, movedBox, scaleIn, shapedTo, type Frame } from './box'
+import { boxOf, boxRound, movedBox, scaleIn, shapedTo, type Box, type Frame } from './box'
 import { loupeOf } from './loupeOf'
 import { noteBoxes } from './notes'
-import { placeViews, type PlacedView } from './placement'
+import { placeViews, type PlacedView, type Placement } from './placement'
 import { pointAt, type Pointing } from './pointing'
 import { legPulls } from './sentences'
-import { coveredBy, type Covered } from './strokesOf'
+import { CHARACTERS, coveredBy, numberBox, type Covered } from './strokesOf'
 import { at } from './svgPoint'
 import { VIEWS, viewsShown, type ViewChoice, type ViewCode } from './views'
 
@@ -29,7 +29,7 @@ export interface Sitting {
 const LETTERS = { least: 12, most: 16, inDrawing: 46 }
 
 /** Parts that are ringed when chosen. */
-const SMALL: ReadonlySet<LinkCode> = new Set(['fixing', 'hook', 'hookShank', 'ringCord', 'ring', 'gatheringTurn', 'wrapHoop', 'gatheringGrip'])
+const SMALL: ReadonlySet<LinkCode> = new Set(['fixing', 'hook', 'hookShank', 'ringCord', 'ring', 'gatheringTurn', 'wrapHoop', 'gatheringGrip', 'pin', 'connector'])
 
 /** The picture of a hanger as it lies on the sheet; only views that are shown are drawn, each again only when the hanger or the situation is another. */
 export function usePicture(sitting: () => Sitting) {
@@ -42,12 +42,13 @@ export function usePicture(sitting: () => Sitting) {
 
   // As one text, so that a sheet of another size with the same views draws nothing anew.
   const codes = computed(() => viewsShown(sitting().choice, frame.value).join(' '))
-  const placement = computed(() => placeViews<DrawnPlace>((codes.value.split(' ') as ViewCode[]).map((code) => ({ code, drawing: drawn[code].value })), frame.value))
+  const placed = computed(() => placeViews<DrawnPlace>((codes.value.split(' ') as ViewCode[]).map((code) => ({ code, drawing: drawn[code].value })), frame.value))
   const pulls = computed(() => legPulls(check.value, situation.value))
   const lettering = computed(() => {
-    const { top, bottom } = placement.value.views[0]?.drawing.bounds ?? { top: 1, bottom: 0 }
-    return Math.min(LETTERS.most, Math.max(LETTERS.least, ((top - bottom) * 1000 * scaleIn(placement.value.box, frame.value)) / LETTERS.inDrawing))
+    const { top, bottom } = placed.value.views[0]?.drawing.bounds ?? { top: 1, bottom: 0 }
+    return Math.min(LETTERS.most, Math.max(LETTERS.least, ((top - bottom) * 1000 * scaleIn(placed.value.box, frame.value)) / LETTERS.inDrawing))
   })
+  const placement = computed(() => ({ views: placed.value.views, box: withNumbers(placed.value, lettering.value, frame.value) }))
 
   const covered = computed((): Covered => {
     const letter = (0.92 * lettering.value) / scaleIn(placement.value.box, frame.value)
@@ -81,6 +82,12 @@ export function usePicture(sitting: () => Sitting) {
     /** px for each millimetre when all is seen. */
     scale: computed(() => scaleIn(box.value, frame.value)),
   }
+}
+
+/** A small drawing is widened, so that its numbers, which are no smaller for that, stay on the sheet. */
+function withNumbers({ box, views }: Placement<DrawnPlace>, lettering: number, frame: Frame): Box {
+  const letter = (0.92 * lettering) / scaleIn(box, frame)
+  return boxRound([box, ...views.flatMap(({ drawing, dx, dy }) => drawing.dimensions.map((dimension) => movedBox(numberBox(dimension, CHARACTERS, letter), dx, dy)))])
 }
 
 /** The loupe's own scale: mm of the picture for each mm of the detail, and how it is moved. */

@@ -18,6 +18,15 @@ describe('free room in a picture', () => {
     expect(Math.hypot(found.x + 12 - 0, found.y + 15.5 - 40)).toBeLessThan(62)
   })
 
+  it('is rather looked for a little further off than behind what a line to it would cross', () => {
+    const wall = Array.from({ length: 12 }, (_, i) => [{ x: 44 + i, y: 10 }, { x: 44 + i, y: 130 }])
+    const near = { x: 40, y: 70 }
+    const right = freeBox(crowdOf(PAPER, wall, []), 20, 20, near)
+    expect((right?.x ?? 99) + 20).toBeLessThan(44)
+    // With nothing free on the near side, the far one has to do.
+    expect(freeBox(crowdOf(PAPER, wall, [{ x: -50, y: 10, width: 92, height: 120 }]), 20, 20, near)?.x).toBeGreaterThan(55)
+  })
+
   it('is not claimed where there is none', () => {
     const stripes = Array.from({ length: 7 }, (_, i) => [{ x: -50 + i * 30, y: 10 }, { x: -50 + i * 30, y: 130 }])
     const crowd = crowdOf(PAPER, stripes, [])
