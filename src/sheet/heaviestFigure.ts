@@ -6,7 +6,7 @@ import type { Block, FigureMark } from './block'
 import type { Limit } from './facts'
 
 /** Whether the weight was hung: a test hang that counts, at least as heavy; else how it is known all the same. */
-function markOf({ watered, check: { solved } }: Limit): { readonly mark: FigureMark; readonly marked: string } {
+export function markOf({ watered, check: { solved } }: Limit): { readonly mark: FigureMark; readonly marked: string } {
   const { answers } = solved.hanger
   const mass = testHangMass(answers)
   if (mass === null || testHangFaults(solved, true)?.length !== 0) return { mark: 'calculated', marked: CALCULATED_TEXT }

@@ -61,15 +61,12 @@ function slipped(): readonly Shape[] {
 
 /** A hook whose bowl has opened; broken lines show how it was. */
 function opened(): readonly Shape[] {
-  const arc = (cx: number, cy: number, radius: number, from: number, to: number): readonly Point[] =>
-    steps(25).map((i) => from + ((to - from) * i) / 24).map((angle) => mm(cx + radius * Math.sin(angle), cy - radius * Math.cos(angle)))
-  const was = arc(0, -8, 13, -Math.PI, 1.8)
-  const now = [...arc(0, -8, 13, -Math.PI, -0.3), ...arc(3, -11, 14, -0.1, 0.75).map(([x, y]): Point => [x, y]), mm(21, -11)]
+  const arc = (to: number, radius: (angle: number) => number): readonly Point[] =>
+    steps(33).map((i) => -Math.PI + ((to + Math.PI) * i) / 32).map((angle) => mm(radius(angle) * Math.sin(angle), -8 - radius(angle) * Math.cos(angle)))
   return [
-    line([mm(0, 30), mm(0, 5)], 0.005, false),
-    line(was, 0, true),
-    line(now, 0.005, false),
-    pen(mm(14, -1), mm(22, -5), mm(18.5, -5.5)), pen(mm(22, -5), mm(20.5, -1.8)),
+    line(arc(1.8, () => 13), 0, true),
+    line([mm(0, 30), ...arc(0.95, (angle) => 13 + 4 * Math.max(0, angle + 0.7) ** 2)], 0.005, false),
+    pen(mm(14, -3), mm(23, -9), mm(19.2, -9.2)), pen(mm(23, -9), mm(21.4, -5.4)),
   ]
 }
 

@@ -30,4 +30,4 @@ export function replaceByText({ replaceAfter, replaceBy }: Care): string {
 export const SIGN_TEXTS: Readonly<Record<'frayed' | 'thinned' | 'slipped' | 'opened', string>> = {
   frayed: 'Frayed', thinned: 'Rubbed thin', slipped: 'Wraps slipped', opened: 'Hook opened',
 }
-export const SIGNS_TEXT = 'Any of these: take it down at once.'
+export const SIGNS_TEXT = 'At any of these signs take it down:'

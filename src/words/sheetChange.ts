@@ -17,7 +17,9 @@ export const CHANGE_LEADS: Readonly<Record<Held, string>> = {
   'not enough known': 'Not enough is known of this hanger. Until it is, no sheet and no weight may be given away with it.',
 }
 export const CHANGE_PARTS_TITLES: Readonly<Record<Held, string>> = { fails: 'What is wrong', 'not enough known': 'What would settle it' }
-export const REMEDIES_TITLE = 'What would mend it'
+/** Those that mend their part, and those that only help. */
+export const REMEDIES_TITLE = 'What mends a part'
+export const HELPS_TITLE = 'What helps, and is not enough alone'
 export const NO_REMEDY_TEXT = 'No single change was found that mends it. Change more than one thing, or begin with a smaller pot.'
 
 /** A part in trouble: its name, its verdict, in which situation, and how far it is used. */
@@ -31,6 +33,9 @@ const answered = (path: FieldPath, text: string): string => {
 
 const VERDICT_AFTER: Readonly<Record<Verdict, string>> = { holds: 'holds', 'just holds': 'just holds', 'not enough known': 'is not known well enough', fails: 'still fails' }
 
-/** A remedy with what to change, and what comes of it. */
-export const remedyLine = ({ code, patch, link, linkVerdict, verdict }: Remedy): string =>
-  `${REMEDY_TEXTS[code]} (${(Object.entries(patch) as [FieldPath, string][]).map(([path, text]) => answered(path, text)).join('; ')}). Then this part ${VERDICT_AFTER[linkVerdict]}: ${LINK_NAMES[link].toLowerCase()}; the whole ${VERDICT_AFTER[verdict]}.`
+/** A remedy with what to change, and what becomes of its part; of the whole where that holds. */
+export function remedyLine({ code, patch, link, linkVerdict, verdict }: Remedy): string {
+  const changes = (Object.entries(patch) as [FieldPath, string][]).map(([path, text]) => answered(path, text)).join('; ')
+  const whole = verdict === 'holds' || verdict === 'just holds' ? `, and the whole ${VERDICT_AFTER[verdict]}` : ''
+  return `${REMEDY_TEXTS[code]} (${changes}): ${LINK_NAMES[link].toLowerCase()}, ${VERDICT_AFTER[linkVerdict]}${whole}.`
+}

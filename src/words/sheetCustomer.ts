@@ -4,6 +4,7 @@ import type { Answers } from '../hanger/fields'
 import { massLeastText, massLimitText, massText, timeText } from './amounts'
 import { dayText } from './care'
 import { FIELD_WORDS } from './fields'
+import { BENEATH_TEXTS } from './sheetFoot'
 import { potWidthText, potWidthUpToText, waterText } from './sheetAmounts'
 
 // What the front of a customer sheet says: short, for somebody who never tied a knot.
@@ -74,10 +75,18 @@ const fixText = (place: PlaceToFix): string => {
   return (place.timber ? INTO_TIMBER : BY_PACKET)[place.support]
 }
 
-/** The five steps; `pull` and `water` in kg, null where no weight may be told. */
-export function stepTexts(place: PlaceToFix, pull: number | null, water: number | null): readonly { readonly title: string; readonly text: string }[] {
-  const pulled = pull === null ? 'one and a half times all that will hang' : `${massLeastText(pull)}`
-  const bucket = water === null ? 'a bucket of water as heavy as the watered pot' : `a bucket with ${waterText(water)} of water, bucket and all no more than the weight above,`
+/** What the place is tried with, kg: its pull, and the weight of the pot it is for; that of the hanger's own where the place carries no more. */
+export interface Trial {
+  readonly pull: number
+  readonly watered: number
+  readonly pot: 'own' | 'heaviest'
+}
+
+/** The five steps; `trial` null where no weight may be told. */
+export function stepTexts(place: PlaceToFix, trial: Trial | null): readonly { readonly title: string; readonly text: string }[] {
+  const pulled = trial === null ? 'one and a half times all that will hang' : massLeastText(trial.pull)
+  const most = trial?.pot === 'own' ? 'that of its own pot' : 'the weight above'
+  const bucket = trial === null ? 'a bucket of water as heavy as the watered pot' : `a bucket with ${waterText(trial.watered)} of water, bucket and all no more than ${most},`
   return [
     { title: 'Fix.', text: fixText(place) },
     { title: 'Pull.', text: `Pull it in place with ${pulled}. Nothing may move, crack or open.` },
@@ -88,11 +97,11 @@ export function stepTexts(place: PlaceToFix, pull: number | null, water: number 
 }
 export const STEPS_TITLE = 'Hang it in five steps'
 
-/** What must never be done; what is beneath was reckoned with. */
-export function neverTexts(beneath: Answers['place.beneath']): readonly string[] {
+/** What must never be done; what is beneath was reckoned with. `told`: whether a weight may be told. */
+export function neverTexts(beneath: Answers['place.beneath'], told: boolean): readonly string[] {
   const people = beneath === 'people' || beneath === 'public'
   return [
-    'Never heavier than the weight above, watered.',
+    told ? 'Never heavier than the weight above, watered.' : 'Never before it is changed and checked again.',
     people ? 'Never over a bed, a cot or a seat without a second tie.' : 'Never where people sit, sleep or play beneath.',
     'Never for a person, a swing or a hammock.',
   ]
@@ -100,7 +109,7 @@ export function neverTexts(beneath: Answers['place.beneath']): readonly string[]
 
 /** What the weight was reckoned for. */
 export const reckonedText = (answers: Pick<Answers, 'place.beneath' | 'place.exposure' | 'place.life'>): string =>
-  `Reckoned for ${FIELD_WORDS['place.beneath'].choices[answers['place.beneath']] ?? answers['place.beneath']} beneath, hung ${FIELD_WORDS['place.exposure'].choices[answers['place.exposure']] ?? answers['place.exposure']}, for ${timeText(answers['place.life'])}.`
+  `Reckoned for ${BENEATH_TEXTS[answers['place.beneath']]}, hung ${FIELD_WORDS['place.exposure'].choices[answers['place.exposure']] ?? answers['place.exposure']}, for ${timeText(answers['place.life'])}.`
 
 /** What marks every page of a draft. */
 export function draftText(verdict: Verdict): string {

@@ -3,8 +3,12 @@ import type { Answers } from '../hanger/fields'
 import { numberText } from './amounts'
 import { dayText } from './care'
 import { CAUTION_TEXTS } from './cautions'
-import { FIELD_WORDS } from './fields'
 import { findingText } from './findings'
+
+/** What is beneath, within a sentence. */
+export const BENEATH_TEXTS: Readonly<Record<Answers['place.beneath'], string>> = {
+  nothing: 'nothing that matters beneath', furniture: 'furniture beneath', wayThrough: 'a way through beneath', people: 'people beneath', public: 'the public beneath',
+}
 
 /** Names of what stands at the foot. */
 export const FOOT_NAMES = { maker: 'Made by', contact: 'Reach us', made: 'Made on', code: 'Tag', today: 'Sheet of' } as const
@@ -26,7 +30,7 @@ export function footFacts(answers: Pick<Answers, 'make.maker' | 'make.contact' |
 /** The reserve it was reckoned with, and the reason where it is not the usual one. */
 export function reserveLine(usual: number, answers: Pick<Answers, 'place.beneath'>, findings: readonly Finding[]): string {
   const own = findings.find(({ code }) => code === 'RESERVE_CHANGED' || code === 'RESERVE_NEEDS_REASON')
-  return own === undefined ? `Reserve ${numberText(usual)}, as usual with ${FIELD_WORDS['place.beneath'].choices[answers['place.beneath']] ?? ''} beneath.` : findingText(own)
+  return own === undefined ? `Reserve ${numberText(usual)}, as usual with ${BENEATH_TEXTS[answers['place.beneath']]}.` : findingText(own)
 }
 
 /** What every sheet says of itself. */

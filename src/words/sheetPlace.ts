@@ -7,7 +7,6 @@ import { POUND, STANDARD_GRAVITY } from '../quantity/si'
 import { lengthText, massLimitText, massText } from './amounts'
 import { FIELD_WORDS } from './fields'
 import { heldBy, isFound, PLACE_FORM_NAMES, USUAL_PLACE_NAMES } from './placeNeeds'
-import { REFUSAL_TEXTS } from './refusals'
 
 export const ASK_TITLE = 'Ask before you drill'
 /** The customer's questions as short as they may be; in full they are in askCustomer.ts. */
@@ -76,10 +75,12 @@ function packetLine(rating: PacketRating | null): string {
   return `${ratedUp(fixing)} ${way}${count > 1 ? ', each' : ''}${holder > 0 ? `; ${alongToo ? 'bracket or hook' : 'hook or eye'} ${ratedUp(holder)}` : ''}`
 }
 
+const REFUSED_SHORT = 'Nothing: it sags and crumbles. Fix into a joist, or into a timber laid across two.'
+
 /** A row of the table of what each place needs: its place, what will do there, what to look for on a packet. */
 export function needRow(need: PlaceNeed, own: { readonly need: PlaceNeed; readonly watered: number } | null): { readonly head: string; readonly cells: readonly [string, string] } {
   const head = USUAL_PLACE_NAMES[need.place]
-  if (need.refused !== null) return { head, cells: [REFUSAL_TEXTS[need.refused], '–'] }
+  if (need.refused !== null) return { head, cells: [REFUSED_SHORT, '–'] }
   const found = foundText(need.fixings)
   if (found !== null) return { head, cells: [found, packetLine(need.rating)] }
   const ownFound = own === null ? null : foundText(own.need.fixings)

@@ -7,9 +7,10 @@ import { massLimitText, massRangeText } from '../../words/amounts'
 import { CAUTION_TEXTS } from '../../words/cautions'
 import { assumedLine, CAUTIONS_TITLE, knownTexts, KNOWN_TITLE, MARK_MEANINGS, STATE_TEXTS, WEIGHTS_COLUMNS, WEIGHTS_TITLE } from '../../words/sheetKnown'
 import { NEEDS_COLUMNS, NEEDS_TITLE, needRow, needsNoteText } from '../../words/sheetPlace'
-import type { Block, TableRow } from '../block'
+import type { Block, FigureMark, TableRow } from '../block'
 import type { Limit, SheetFacts } from '../facts'
 import { shortFoot } from '../foot'
+import { markOf } from '../heaviestFigure'
 import type { SheetOptions } from '../options'
 import type { Page } from '../sheet'
 import { sheetName } from '../../words/sheetCustomer'
@@ -46,11 +47,11 @@ function needsBlocks({ needs, ownNeeds }: Limit, check: CheckResult): readonly B
 }
 
 /** How the strength of each of its own parts is known, and what was taken as usual. */
-function knownBlocks(check: CheckResult): readonly Block[] {
+function knownBlocks(check: CheckResult, mark: FigureMark | null): readonly Block[] {
   const decisive = parts(check).flatMap(({ results }) => governingOf(results) ?? []).filter((l) => l.side === 'hanger' && l.link !== 'load')
   return [
     { kind: 'heading', level: 2, text: KNOWN_TITLE },
-    { kind: 'paragraph', weight: 'small', text: [MARK_MEANINGS.calculated, MARK_MEANINGS.testHung, ...knownTexts(decisive), assumedLine(check.assumed.map(({ path }) => path))].join(' ') },
+    { kind: 'paragraph', weight: 'small', text: [...(mark === null ? [] : [MARK_MEANINGS[mark]]), ...knownTexts(decisive), assumedLine(check.assumed.map(({ path }) => path))].join(' ') },
   ]
 }
 
@@ -64,7 +65,7 @@ export function customerBack(facts: SheetFacts, { today }: SheetOptions): Page {
       ...(limit === null ? [] : needsBlocks(limit, check)),
       { kind: 'heading', level: 2, text: CAUTIONS_TITLE },
       { kind: 'list', items: check.cautions.filter((caution) => !AT_THE_FOOT.includes(caution)).map((caution) => CAUTION_TEXTS[caution]) },
-      ...knownBlocks(limit?.check ?? check),
+      ...knownBlocks(limit?.check ?? check, limit === null ? null : markOf(limit).mark),
     ],
     foot: shortFoot(sheetName(facts.document.name), check, today),
   }

@@ -1,4 +1,3 @@
-import { pullInPlaceMass } from '../../check/links/fixing/pullInPlace'
 import { USUAL_RIMS } from '../../advice/potsThatFit'
 import type { CheckResult } from '../../check/checkHanger'
 import { LOOK_TITLE, lookMonthsText, replaceByText, SIGN_TEXTS, SIGNS_TEXT } from '../../words/sheetCare'
@@ -12,7 +11,7 @@ import type { SheetOptions } from '../options'
 import { ownVerdict } from '../ownVerdict'
 import type { Page } from '../sheet'
 import { signPicture, SIGNS } from '../signs'
-import { placeBox, placeToFix } from './placeBox'
+import { placeBox, placeToFix, trialOf } from './placeBox'
 
 const potsBlocks = ({ pots }: Limit): readonly Block[] => [
   { kind: 'heading', level: 2, text: POTS_TITLE },
@@ -31,16 +30,14 @@ const picture = (facts: SheetFacts): Block => {
 
 const careBlocks = ({ care }: CheckResult, today: string): readonly Block[] => [
   { kind: 'heading', level: 2, text: LOOK_TITLE },
-  { kind: 'paragraph', weight: 'plain', text: `${lookMonthsText(care.inspect, today)} ${replaceByText(care)}` },
+  { kind: 'paragraph', weight: 'plain', text: `${lookMonthsText(care.inspect, today)} ${replaceByText(care)} ${SIGNS_TEXT}` },
   { kind: 'pictures', items: SIGNS.map((sign) => ({ picture: signPicture(sign), caption: SIGN_TEXTS[sign] })) },
-  { kind: 'paragraph', weight: 'plain', text: SIGNS_TEXT },
 ]
 
 /** The front of a customer sheet: read in ten seconds. */
 export function customerFront(facts: SheetFacts, { today }: SheetOptions): Page {
   const { answer: { check }, limit } = facts
   const { answers } = check.solved.hanger
-  const pull = limit === null ? null : pullInPlaceMass(limit.check.solved)
   return {
     side: 'front',
     blocks: [
@@ -49,11 +46,17 @@ export function customerFront(facts: SheetFacts, { today }: SheetOptions): Page 
       {
         kind: 'columns', columns: [
           { width: 'even', blocks: [picture(facts), ...careBlocks(check, today)] },
-          { width: 'even', blocks: [placeBox(facts), { kind: 'heading', level: 2, text: STEPS_TITLE }, { kind: 'steps', items: stepTexts(placeToFix(facts), pull, limit?.watered ?? null) }] },
+          {
+            width: 'even', blocks: [
+              placeBox(facts),
+              { kind: 'heading', level: 2, text: STEPS_TITLE },
+              { kind: 'steps', items: stepTexts(placeToFix(facts), trialOf(facts)) },
+              { kind: 'paragraph', weight: 'small', text: reckonedText(answers) },
+            ],
+          },
         ],
       },
-      { kind: 'nevers', items: neverTexts(answers['place.beneath']) },
-      { kind: 'paragraph', weight: 'small', text: reckonedText(answers) },
+      { kind: 'nevers', items: neverTexts(answers['place.beneath'], limit !== null) },
     ],
     foot: footBlocks(check, today),
   }

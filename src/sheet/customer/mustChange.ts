@@ -2,7 +2,7 @@ import { governingOf } from '../../check/checkHanger'
 import { parts } from '../../check/parts'
 import { isWorse } from '../../check/verdict'
 import { findingText } from '../../words/findings'
-import { CHANGE_LEADS, CHANGE_PARTS_TITLES, changeTitle, NO_REMEDY_TEXT, partInTrouble, REMEDIES_TITLE, remedyLine } from '../../words/sheetChange'
+import { CHANGE_LEADS, CHANGE_PARTS_TITLES, changeTitle, HELPS_TITLE, NO_REMEDY_TEXT, partInTrouble, REMEDIES_TITLE, remedyLine } from '../../words/sheetChange'
 import type { Block } from '../block'
 import type { SheetFacts } from '../facts'
 import { footBlocks, noticesOf } from '../foot'
@@ -16,9 +16,10 @@ export function mustChangeSheet({ document, answer: { check, remedies } }: Sheet
   const troubled = parts(check).flatMap(({ results }) => governingOf(results) ?? []).filter((l) => l.side === 'hanger' && isWorse(l.verdict, 'just holds'))
   const said = new Set<string>()
   const findings = (of: (typeof troubled)[number]): readonly string[] => of.findings.map(findingText).filter((text) => !said.has(text) && said.add(text))
-  const remedyBlocks: readonly Block[] = remedies.length > 0
-    ? [{ kind: 'heading', level: 2, text: REMEDIES_TITLE }, { kind: 'list', items: remedies.map(remedyLine) }]
-    : held === 'fails' ? [{ kind: 'heading', level: 2, text: REMEDIES_TITLE }, { kind: 'paragraph', weight: 'plain', text: NO_REMEDY_TEXT }] : []
+  const mends = remedies.filter(({ linkVerdict }) => !isWorse(linkVerdict, 'just holds'))
+  const helps = remedies.filter((remedy) => !mends.includes(remedy))
+  const listed = (heading: string, of: typeof remedies): readonly Block[] => (of.length === 0 ? [] : [{ kind: 'heading', level: 2, text: heading }, { kind: 'list', items: of.map(remedyLine) }])
+  const none: readonly Block[] = remedies.length === 0 && held === 'fails' ? [{ kind: 'paragraph', weight: 'plain', text: NO_REMEDY_TEXT }] : []
   const title = changeTitle(document.name, held)
   return {
     kind: held === 'fails' ? 'mustChange' : 'notKnown', title, language: 'en', format, draft: null, notices: noticesOf(check),
@@ -29,7 +30,7 @@ export function mustChangeSheet({ document, answer: { check, remedies } }: Sheet
         { kind: 'paragraph', weight: 'strong', text: CHANGE_LEADS[held] },
         { kind: 'heading', level: 2, text: CHANGE_PARTS_TITLES[held] },
         ...troubled.flatMap((of): readonly Block[] => [{ kind: 'heading', level: 3, text: partInTrouble(of) }, { kind: 'list', items: findings(of) }]),
-        ...remedyBlocks,
+        ...listed(REMEDIES_TITLE, mends), ...listed(HELPS_TITLE, helps), ...none,
       ],
       foot: footBlocks(check, today),
     }],

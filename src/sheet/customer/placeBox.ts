@@ -1,7 +1,8 @@
 import { governingOf } from '../../check/checkHanger'
+import { pullInPlaceMass } from '../../check/links/fixing/pullInPlace'
 import { isWorse } from '../../check/verdict'
 import { findingText } from '../../words/findings'
-import type { PlaceToFix } from '../../words/sheetCustomer'
+import type { PlaceToFix, Trial } from '../../words/sheetCustomer'
 import { ASK_END, ASK_LINES, ASK_TITLE, NOT_THERE_TITLE, OPEN_TITLE, placeVerdictText, TOLD_TITLE, toldText } from '../../words/sheetPlace'
 import type { Block } from '../block'
 import type { SheetFacts } from '../facts'
@@ -21,6 +22,18 @@ export function placeToFix(facts: SheetFacts): PlaceToFix {
   const { answers } = check.solved.hanger
   if (!isPlaceTold(facts) || isWorse(check.verdicts.place, 'just holds')) return { known: false }
   return { known: true, support: answers['place.support'], timber: answers['place.substrate'] === 'timber' }
+}
+
+/** Whether the told place carries the hanger's own pot, but not the heaviest. */
+const onlyOwn = ({ answer: { check }, limit }: SheetFacts): boolean =>
+  limit !== null && check.solved.hanger.answers['pot.have'] === 'yes' && !isWorse(check.verdicts.place, 'just holds') && isWorse(limit.check.verdicts.place, 'just holds')
+
+/** What the place and the hanger are tried with: no more than the place is told to carry. */
+export function trialOf(facts: SheetFacts): Trial | null {
+  const { answer: { check }, limit } = facts
+  if (limit === null) return null
+  if (isPlaceTold(facts) && onlyOwn(facts)) return { pull: pullInPlaceMass(check.solved), watered: check.solved.potted.watered.mass.high, pot: 'own' }
+  return { pull: pullInPlaceMass(limit.check.solved), watered: limit.watered, pot: 'heaviest' }
 }
 
 const askBox: Block = {
