@@ -45,6 +45,8 @@ export type Block =
   | { readonly kind: 'drawing'; readonly picture: Picture; readonly said: string; readonly labels: readonly PictureLabel[] }
   /** Small pictures in a row, each with its caption. */
   | { readonly kind: 'pictures'; readonly items: readonly { readonly picture: Picture; readonly caption: string }[] }
+  /** A wide and low picture that its caption explains. */
+  | { readonly kind: 'diagram'; readonly picture: Picture; readonly caption: string }
   /** `ask`: what is still open; `stop`: what must not be done; `plain` else. */
   | { readonly kind: 'box'; readonly mark: 'plain' | 'ask' | 'stop'; readonly title: string; readonly blocks: readonly Block[] }
   | { readonly kind: 'columns'; readonly columns: readonly Column[] }

@@ -1,6 +1,6 @@
 import type { Block, FigureMark } from '../block'
 import { element, type Element } from '../element'
-import { paintDrawing, paintSmall } from './paintPicture'
+import { paintDrawing, paintSmall, paintWide } from './paintPicture'
 
 type Painters = { readonly [K in Block['kind']]: (block: Extract<Block, { kind: K }>) => Element }
 
@@ -40,6 +40,7 @@ const PAINTERS: Painters = {
   facts: ({ items: facts }) => element('dl', {}, ...facts.flatMap(({ name, text }) => [element('div', {}, element('dt', {}, name), element('dd', {}, text))])),
   drawing: ({ picture, said, labels }) => element('figure', { class: 'drawing' }, paintDrawing(picture, said, labels, DRAWING)),
   pictures: ({ items: pictures }) => element('div', { class: 'pictures' }, ...pictures.map(({ picture, caption }) => element('figure', {}, paintSmall(picture), element('figcaption', {}, caption)))),
+  diagram: ({ picture, caption }) => element('figure', { class: 'diagram' }, paintWide(picture), element('figcaption', {}, caption)),
   box: ({ mark, title, blocks }) => element('section', { class: `box ${mark}` }, element('h2', {}, title), ...paintBlocks(blocks)),
   columns: ({ columns }) => element('div', { class: 'columns' }, ...columns.map(({ width, blocks }) => element('div', { class: `column ${width}` }, ...paintBlocks(blocks)))),
   cutOut: ({ blocks }) => element('section', { class: 'cut-out' }, ...paintBlocks(blocks)),

@@ -47,3 +47,9 @@ export function paintSmall(picture: Picture): Element {
   const pen = box.height / 60
   return element('svg', { viewBox: [box.x, box.y, box.width, box.height].map(svgNumber).join(' '), 'aria-hidden': 'true' }, ...picture.shapes.flatMap((shape) => paintShape(shape, pen)))
 }
+
+/** A picture as wide as its column, with a pen as thick as beside a drawing, that its caption explains. */
+export function paintWide(picture: Picture): Element {
+  const box = boxOf(picture)
+  return element('svg', { viewBox: [box.x, box.y, box.width, box.height].map(svgNumber).join(' '), 'aria-hidden': 'true' }, ...picture.shapes.flatMap((shape) => paintShape(shape, box.width / 500)))
+}
