@@ -32,7 +32,7 @@ export function listenToHands(sheet: HTMLElement, hands: Hands): () => void {
     const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? LINE : event.deltaMode === WheelEvent.DOM_DELTA_PAGE ? PAGE : 1
     const [dx, dy] = [event.deltaX * unit, event.deltaY * unit]
     if (event.ctrlKey || event.metaKey) hands.magnify(Math.exp(-Math.max(-120, Math.min(120, dy)) * WHEEL * (Math.abs(dy) < 30 ? 4 : 1)), event.clientX, event.clientY)
-    else if (hands.isWhole() || !hands.move(event.shiftKey ? dy : dx, event.shiftKey ? dx : dy)) return
+    else if (hands.isWhole() || !(event.shiftKey && dx === 0 ? hands.move(dy, 0) : hands.move(dx, dy))) return
     event.preventDefault()
   }
 

@@ -1,7 +1,7 @@
 import type { Drawing, Point } from '#core'
 import { texts } from '../texts/texts'
 import type { Box } from './box'
-import type { Mark } from './marks'
+import { stroked, type Mark } from './marks'
 import { shareText, type LegPull } from './sentences'
 import { at } from './svgPoint'
 
@@ -49,8 +49,12 @@ function notesOf(drawing: Pick<Drawing, 'shapes' | 'captions'>, pulls: readonly 
 /** Lettering that stands in a view: names of what is drawn, shares of the pull; `letter`: height of the letters, mm. */
 export const noteMarks = (drawing: Pick<Drawing, 'shapes' | 'captions'>, pulls: readonly LegPull[], letter: number): readonly Mark[] =>
   notesOf(drawing, pulls, letter).flatMap(({ x, y, anchor, lines, isName }) => lines.map((text, i): Mark => ({
-    tag: 'text', stroke: null, fill: 'soft', text,
-    at: { x, y: y - 1.1 * (lines.length - 1 - i) * letter, 'font-size': letter, 'text-anchor': anchor, ...(isName ? { 'font-style': 'italic' } : {}) },
+    // On a ground of paper, for strands may run behind it.
+    tag: 'text', stroke: 'paper', fill: 'soft', text,
+    at: {
+      'x': x, 'y': y - 1.1 * (lines.length - 1 - i) * letter, 'font-size': letter, 'text-anchor': anchor, 'paint-order': 'stroke',
+      ...stroked(0.25 * letter, []), ...(isName ? { 'font-style': 'italic' } : {}),
+    },
   })))
 
 /** Boxes that the lettering of a view covers, mm. */

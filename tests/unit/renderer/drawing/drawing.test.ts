@@ -1,6 +1,6 @@
 import { mount, type VueWrapper } from '@vue/test-utils'
 import { describe, expect, it } from 'vitest'
-import { aboveView, CASES, frontView, type CheckResult, type LinkCode } from '#core'
+import { aboveView, CASES, EMPTY_DOCUMENT, frontView, resolveDocument, type CheckResult, type LinkCode } from '#core'
 import HangerDrawing from '../../../../renderer/drawing/HangerDrawing.vue'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 
@@ -64,6 +64,55 @@ describe('the drawing', () => {
     page.unmount()
   })
 
+  it('is looked at closer by keys, and printed whole all the same', async () => {
+    const page = draw({ selected: 'ring' })
+    const seen = (): readonly number[] => (page.find('svg').attributes('viewBox') ?? '').split(' ').map(Number)
+    const whole = seen()
+    expect(page.find('[data-view="loupe"]').exists()).toBe(true)
+    await page.find('.sheet').trigger('keydown', { key: '+' })
+    await page.find('.sheet').trigger('keydown', { key: '+' })
+    expect(seen()[2]).toBeCloseTo((whole[2] ?? NaN) / 1.96, 6)
+    expect(page.find('[data-view="loupe"]').exists()).toBe(false)
+    window.dispatchEvent(new Event('beforeprint'))
+    await page.vm.$nextTick()
+    const [x = NaN, y = NaN, width = NaN, height = NaN] = seen()
+    // All of the picture, and no more of the paper round it than needed.
+    expect(width).toBeLessThanOrEqual((whole[2] ?? NaN) + 1e-6)
+    expect(height).toBeLessThanOrEqual((whole[3] ?? NaN) + 1e-6)
+    expect([x + width / 2, y + height / 2].map(Math.round)).toEqual([(whole[0] ?? NaN) + (whole[2] ?? NaN) / 2, (whole[1] ?? NaN) + (whole[3] ?? NaN) / 2].map(Math.round))
+    window.dispatchEvent(new Event('afterprint'))
+    await page.vm.$nextTick()
+    await page.find('.sheet').trigger('keydown', { key: '0' })
+    expect(seen()).toEqual(whole)
+    page.unmount()
+  })
+
+  it('names the chosen part beside it, and points at it by a line', () => {
+    for (const [selected, name] of [['leg', 'Legs'], ['ring', 'Ring']] as const) {
+      const page = draw({ selected })
+      expect(page.find('.pointed text').text()).toBe(name)
+      expect(page.findAll('.pointed line')).toHaveLength(1)
+      page.unmount()
+    }
+  })
+
+  it('shows the views asked for and draws no other', () => {
+    for (const choice of ['front', 'side', 'above'] as const) {
+      const page = draw({ choice })
+      expect(page.findAll('[data-view]').map((view) => view.attributes('data-view'))).toEqual([choice])
+      expect(page.find<HTMLInputElement>(`input[value="${choice}"]`).element.checked).toBe(true)
+      page.unmount()
+    }
+  })
+
+  it('hands over a drawing of what is shown to be saved', async () => {
+    const page = draw({ choice: 'above', name: 'Fern & <fig>' })
+    await page.find('.save').trigger('click')
+    const [svg = ''] = page.emitted<[string]>('save')?.[0] ?? []
+    expect(svg).toContain('Fern &amp; &lt;fig&gt;. The hanger to scale, from above: At rest, just watered')
+    page.unmount()
+  })
+
   it('stands a pot alone beside legs too short for it', () => {
     const short: CheckResult = checkOf({ ...ORDINARY, 'make.totalLength': '55 cm' })
     const page = draw({ check: short, typed: {} })
@@ -118,6 +167,18 @@ describe('a number on a dimension line', () => {
     expect(page.emitted('edit')).toBeUndefined()
     await type('25 cm', (input) => input.trigger('blur'))
     expect(page.emitted('edit')).toEqual([['pot.rim', '25 cm']])
+    page.unmount()
+  })
+
+  it('keeps what cannot be read, and says in place what is wrong with it', () => {
+    const typed = { ...ORDINARY, 'pot.rim': '17 parsnips' }
+    const read = resolveDocument({ ...EMPTY_DOCUMENT, typed })
+    const problems = new Map(read.ok ? [] : read.problems.flatMap((problem) => ('path' in problem ? [[problem.path, problem] as const] : [])))
+    const page = draw({ typed, problems })
+    expect(rim(page).text()).toBe('17 parsnips')
+    const told = page.find(`#${rim(page).attributes('aria-describedby') ?? 'none'}`)
+    expect(told.text()).toContain('parsnips')
+    expect(page.findAll('.problem')).toHaveLength(1)
     page.unmount()
   })
 

@@ -74,7 +74,7 @@ describe('the ladder of parts', () => {
 })
 
 describe('a gauge', () => {
-  const gauge = (share: number | null, holdsTo: number | null): VueWrapper => mount(LoadGauge, { props: { share, holdsTo, fails: false } })
+  const gauge = (share: number | null, holdsTo: number | null): VueWrapper => mount(LoadGauge, { props: { share, holdsTo, fails: false, doubtful: false } })
   const length = (page: VueWrapper): number => Number.parseFloat(page.find('.load').attributes('width') ?? 'NaN')
   const spacing = (page: VueWrapper): number => Number(page.find('pattern').attributes('width'))
 
