@@ -44,6 +44,8 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
     command('hangers', 'My hangers', 'CmdOrCtrl+Shift+H'),
     command('place', 'What the place needs', 'CmdOrCtrl+Shift+E'),
     divider,
+    command('habits', 'Units and appearance…', 'CmdOrCtrl+,'),
+    divider,
     { role: 'resetZoom' },
     { role: 'zoomIn' },
     { role: 'zoomOut' },

@@ -11,6 +11,7 @@ const KEYS: Readonly<Record<string, MenuCommand>> = {
   'shift+l': 'shelf',
   'shift+h': 'hangers',
   'shift+e': 'place',
+  ',': 'habits',
   'z': 'undo',
   'y': 'redo',
   'shift+z': 'redo',
