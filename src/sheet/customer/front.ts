@@ -51,12 +51,12 @@ export function customerFront(facts: SheetFacts, { today }: SheetOptions): Page 
               placeBox(facts),
               { kind: 'heading', level: 2, text: STEPS_TITLE },
               { kind: 'steps', items: stepTexts(placeToFix(facts), trialOf(facts)) },
+              { kind: 'nevers', items: neverTexts(answers['place.beneath'], limit !== null) },
               { kind: 'paragraph', weight: 'small', text: reckonedText(answers) },
             ],
           },
         ],
       },
-      { kind: 'nevers', items: neverTexts(answers['place.beneath'], limit !== null) },
     ],
     foot: footBlocks(check, today),
   }

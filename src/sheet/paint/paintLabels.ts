@@ -7,6 +7,8 @@ const LINE = 17
 /** Width of a letter of its height, on the wide side. */
 const LETTER = 0.52
 const LEADING = 1.12
+/** Between two labels. */
+const GAP = 0.7
 
 /** Words in lines of at most so many letters; a word longer than that stands alone. */
 export function linesOf(text: string, most: number): readonly string[] {
@@ -16,9 +18,12 @@ export function linesOf(text: string, most: number): readonly string[] {
   }, [])
 }
 
-/** Width that labels with letters of a size need beside a picture. */
-export const labelsWidth = (labels: readonly PictureLabel[], size: number): number =>
-  (labels.length === 0 ? 0 : (Math.max(...labels.flatMap(({ text }) => linesOf(text, LINE).map((line) => line.length))) * LETTER + 1.5) * size)
+/** Room that labels need beside a picture, in the height of their letters. */
+export const labelsWidth = (labels: readonly PictureLabel[]): number =>
+  (labels.length === 0 ? 0 : Math.max(...labels.flatMap(({ text }) => linesOf(text, LINE).map((line) => line.length))) * LETTER + 1.5)
+/** And one under another. */
+export const labelsHeight = (labels: readonly PictureLabel[]): number =>
+  labels.reduce((sum, { text }) => sum + linesOf(text, LINE).length * LEADING + GAP, 0)
 
 interface Placed {
   readonly label: PictureLabel
@@ -30,7 +35,7 @@ interface Placed {
 /** Labels from the top down, none over another, each as near to the height of its point as there is room. */
 function place(labels: readonly PictureLabel[], size: number, top: number, bottom: number): readonly Placed[] {
   const sorted = labels.map((label) => ({ label, lines: linesOf(label.text, LINE) })).toSorted((a, b) => at(a.label.at)[1] - at(b.label.at)[1])
-  const gap = 0.7 * size
+  const gap = GAP * size
   const height = (lines: readonly string[]): number => lines.length * LEADING * size
   const placed: Placed[] = []
   for (const { label, lines } of sorted) {
