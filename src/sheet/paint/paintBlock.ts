@@ -4,9 +4,6 @@ import { paintDrawing, paintSmall, paintWide } from './paintPicture'
 
 type Painters = { readonly [K in Block['kind']]: (block: Extract<Block, { kind: K }>) => Element }
 
-/** Width over height of the room for a drawing. */
-const DRAWING = 0.62
-
 /** Letters from which a heading is set smaller, so that the longest name still leaves a page room. */
 const LONG = 44
 const VERY_LONG = 90
@@ -38,7 +35,7 @@ const PAINTERS: Painters = {
     element('thead', {}, element('tr', {}, ...columns.map((name) => element('th', { scope: 'col' }, name)))),
     element('tbody', {}, ...rows.map(({ head, cells }) => element('tr', {}, element('th', { scope: 'row' }, head), ...cells.map((cell) => element('td', {}, cell)))))),
   facts: ({ items: facts }) => element('dl', {}, ...facts.flatMap(({ name, text }) => [element('div', {}, element('dt', {}, name), element('dd', {}, text))])),
-  drawing: ({ picture, said, labels }) => element('figure', { class: 'drawing' }, paintDrawing(picture, said, labels, DRAWING)),
+  drawing: ({ picture, said, labels }) => element('figure', { class: 'drawing' }, paintDrawing(picture, said, labels)),
   pictures: ({ items: pictures }) => element('div', { class: 'pictures' }, ...pictures.map(({ picture, caption }) => element('figure', {}, paintSmall(picture), element('figcaption', {}, caption)))),
   diagram: ({ picture, caption }) => element('figure', { class: 'diagram' }, paintWide(picture), element('figcaption', {}, caption)),
   box: ({ mark, title, blocks }) => element('section', { class: `box ${mark}` }, element('h2', {}, title), ...paintBlocks(blocks)),

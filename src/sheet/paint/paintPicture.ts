@@ -1,12 +1,12 @@
 import type { Picture, PictureLabel } from '../block'
 import { element, type Element } from '../element'
-import { labelsWidth, paintLabels } from './paintLabels'
+import { labelsHeight, labelsWidth, paintLabels } from './paintLabels'
 import { paintShape } from './paintShape'
 import { mm, svgNumber } from './svgNumber'
 
-/** Pen and letters as shares of a picture's height, and of its width where that is larger. */
-const PEN = 1 / 420
-const LETTERS = 1 / 27
+/** Room that a drawing is meant for, in the height of the sheet's letters; and how many pens wide a letter is high. */
+const ROOM = { high: 27, wide: 21 }
+const LETTER_PENS = 15.5
 
 interface Box {
   readonly x: number
@@ -29,16 +29,16 @@ function framed(box: Box, aspect: number): Box {
 const svg = (box: Box, said: string, children: readonly Element[]): Element =>
   element('svg', { viewBox: [box.x, box.y, box.width, box.height].map(svgNumber).join(' '), role: 'img', 'aria-label': said }, ...children)
 
-/** A picture with names beside it, in a frame so much wider than high. */
-export function paintDrawing(picture: Picture, said: string, labels: readonly PictureLabel[], aspect: number): Element {
+/** A picture with names beside it. Letters are as large as the sheet's own where it has the room it is meant for. */
+export function paintDrawing(picture: Picture, said: string, labels: readonly PictureLabel[]): Element {
   const bare = boxOf(picture)
-  const size = Math.max(bare.height, bare.width / (aspect * 0.62)) * LETTERS
-  const beside = labelsWidth(labels, size)
-  const box = framed({ ...bare, width: bare.width + beside }, aspect)
-  const pen = box.height * PEN
-  const column = box.x + box.width - beside + size
+  const letters = labelsWidth(labels)
+  const size = Math.max(bare.height / ROOM.high, bare.width / (ROOM.wide - letters))
+  const height = Math.max(bare.height, labelsHeight(labels) * size)
+  const box: Box = { x: bare.x, y: bare.y - (height - bare.height) / 2, width: bare.width + letters * size, height }
+  const pen = size / LETTER_PENS
   const shapes = picture.shapes.flatMap((shape) => paintShape(shape, pen))
-  return svg(box, said, [...shapes, ...paintLabels(labels, column, size, pen, box.y, box.y + box.height)])
+  return svg(box, said, [...shapes, ...paintLabels(labels, bare.x + bare.width + size, size, pen, box.y, box.y + box.height)])
 }
 
 /** A small picture, as wide as high, that its caption explains. */
