@@ -3,7 +3,7 @@ import type { Page, Sheet } from '../sheet'
 import { paintBlocks } from './paintBlock'
 
 const paintPage = ({ side, blocks, foot }: Page, draft: string | null): Element => element('section', { class: `page ${side}` },
-  ...(draft === null ? [] : [element('p', { class: 'draft-mark' }, draft)]),
+  ...(draft === null ? [] : [element('div', { class: 'draft-mark' }, element('p', {}, draft))]),
   element('div', { class: 'body' }, ...paintBlocks(blocks)),
   ...(foot.length === 0 ? [] : [element('footer', {}, ...paintBlocks(foot))]))
 
