@@ -66,13 +66,17 @@ function legAxis(shape: Kind<'cord'>, hair: number): Mark | null {
   return lineMark('line', 'paper', { 'data-leg': shape.leg + 1, x1: a.x, y1: a.y, x2: b.x, y2: b.y, ...stroked(outer(shape.width, hair), []) })
 }
 
+const knownSeams = new WeakMap<Shape, readonly (readonly Point[])[]>()
+
 /** Where strands too thin to be drawn one by one lie against each other. */
 function seams(shape: Kind<'cord'>, hair: number): readonly (readonly Point[])[] {
   if (mm(shape.thickness) < SEAM * hair) return []
-  return shape.strands.slice(1).map((strand, i) => strand.map(([x, y], k): Point => {
+  const between = knownSeams.get(shape) ?? shape.strands.slice(1).map((strand, i) => strand.map(([x, y], k): Point => {
     const [a, b] = shape.strands[i]?.[k] ?? [x, y]
     return [(x + a) / 2, (y + b) / 2]
   }))
+  knownSeams.set(shape, between)
+  return between
 }
 
 function cordMarks(shape: Kind<'cord'>, hair: number): readonly Mark[] {

@@ -1,5 +1,5 @@
 import { computed, type ComputedRef } from 'vue'
-import { linkName, partOf, type CaseCode, type CheckResult, type Drawing, type LinkCode, type PartKey } from '#core'
+import { linkName, loupes, partOf, type CaseCode, type CheckResult, type Drawing, type LinkCode, type PartKey } from '#core'
 import { boxOf, boxRound, movedBox, scaleIn, shapedTo, type Box, type Frame } from './box'
 import { loupeOf } from './loupeOf'
 import { noteBoxes } from './notes'
@@ -62,6 +62,7 @@ export function usePicture(sitting: () => Sitting) {
     return { strokes: all.flatMap(({ strokes }) => strokes), boxes: all.flatMap(({ boxes }) => boxes) }
   })
 
+  const details = computed(() => loupes(check.value, situation.value))
   const pointing = computed((): Pointing | null => {
     const first = placement.value.views[0]
     const anchor = first === undefined || selected.value === null ? undefined : first.drawing.anchors[selected.value]
@@ -70,7 +71,7 @@ export function usePicture(sitting: () => Sitting) {
     const { link, tier } = partOf(selected.value)
     return pointAt({
       box: placement.value.box, frame: frame.value, covered: covered.value, name: linkName(link, tier), letter: 0.92 * lettering.value, isSmall: SMALL.has(link),
-      part: { x: x + first.dx, y: y + first.dy }, moved: first.dx, loupe: first.code === 'front' ? loupeOf(check.value, situation.value, selected.value) : null,
+      part: { x: x + first.dx, y: y + first.dy }, moved: first.dx, loupe: first.code === 'front' ? loupeOf(details.value, selected.value) : null,
     })
   })
 
