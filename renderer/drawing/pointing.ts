@@ -8,6 +8,8 @@ import type { Covered } from './strokesOf'
 const LOUPE = { largest: 210, least: 112, share: 0.42 }
 const SHRINK = 0.84
 const GAP = 10
+/** The picture gives way to a loupe down to this share of its size. */
+const YIELDS = 0.75
 /** A small part is ringed at this radius. */
 const RING = 15
 
@@ -40,13 +42,13 @@ export interface Pointed {
   readonly moved: number
 }
 
-/** Where name and loupe of the chosen part stand: in the nearest free room, else the picture gives way; null where even a name finds none. */
+/** Where name and loupe of the chosen part stand: in the nearest free room, else the picture gives way a little, else there is no loupe; null where even a name finds no room. */
 export function pointAt(pointed: Pointed): Pointing | null {
   const { box, frame, covered, loupe } = pointed
   const hair = 1 / scaleIn(box, frame)
   const crowd = crowdOf(shapedTo(box, frame), covered.strokes, covered.boxes)
   if (loupe === null) return named(pointed, crowd, hair)
-  return loupeIn(pointed, crowd, hair, loupe) ?? besideAll(pointed, loupe)
+  return loupeIn(pointed, crowd, hair, loupe) ?? besideAll(pointed, loupe) ?? named(pointed, crowd, hair)
 }
 
 const nameWidth = ({ name, letter }: Pointed): number => 0.52 * name.length * letter
@@ -92,14 +94,16 @@ function loupeIn(pointed: Pointed, crowd: Crowd, hair: number, loupe: Loupe): Po
   return null
 }
 
-/** No room is left in the picture: it is widened or heightened, whichever leaves it larger. */
-function besideAll(pointed: Pointed, loupe: Loupe): Pointing {
+/** No room is left in the picture: it is widened or heightened, whichever leaves it larger; null where it would become too small. */
+function besideAll(pointed: Pointed, loupe: Loupe): Pointing | null {
   const { box, frame, letter } = pointed
   const size = shapeOf(loupe, LOUPE.least)
   const [across, down] = [Math.max(size.width, nameWidth(pointed)) + 2 * GAP, size.height + 2 * GAP + 1.3 * letter]
   const right = Math.min((frame.width - across) / box.width, frame.height / box.height)
   const below = Math.min(frame.width / box.width, (frame.height - down) / box.height)
-  const hair = 1 / Math.max(right, below, 0.01)
+  const scale = Math.max(right, below)
+  if (scale < YIELDS * scaleIn(box, frame)) return null
+  const hair = 1 / scale
   const { width, height } = shapeOf(loupe, LOUPE.least * hair)
   const place = right >= below
     ? { x: box.x + box.width + (across * hair - width) / 2, y: Math.min(Math.max(pointed.part.y - height / 2, box.y + GAP * hair), box.y + box.height - down * hair) }

@@ -39,6 +39,6 @@ export function numberMarkup(dimension: Dimension, text: string, letter: number)
   const { x, y } = at(dimension.number)
   return `<text${attributes({
     x, y: y + 0.32 * letter, 'font-size': letter, 'text-anchor': { left: 'end', middle: 'middle', right: 'start' }[dimension.side], 'font-style': dimension.pencil ? 'italic' : null,
-    fill: dimension.pencil ? FILE_INK.pencil : INK, stroke: FILE_INK.paper, 'stroke-width': 0.35 * letter, 'stroke-linejoin': 'round', 'paint-order': 'stroke',
+    fill: dimension.pencil ? FILE_INK.pencil : INK, stroke: FILE_INK.paper, 'stroke-width': 0.8 * letter, 'stroke-linejoin': 'round', 'paint-order': 'stroke',
   })}>${escaped(text)}</text>`
 }
