@@ -42,21 +42,23 @@ function onSide(path: TautPath, along: number): ProfilePoint {
 }
 
 /** A run of strand from one leg's leave point to the gathering knot: where it passes, placed. */
-interface Run {
+export interface Run {
   readonly leg: number
+  /** To which side of its leg it goes: half a leg on or back, 0 straight down. */
+  readonly aside: number
   readonly strands: number
   readonly points: readonly Vector[]
 }
 
 /** In a net each leg parts into two at the rim, and half meets the neighbour's half at the first knots; else it runs straight down. */
-function runs(scene: Scene): readonly Run[] {
+export function runsOf(scene: Scene): readonly Run[] {
   const { answers, pose } = scene
   const first = answers['cradle.first']
   const strands = answers['make.strands']
   return standingLegs(scene).flatMap((leg): readonly Run[] => {
     const way = pose.way(leg)
-    if (!isNet(scene) || strands <= 1 || first >= way.knotToLeave) return [{ leg, strands, points: downFrom(way, way.knotToLeave).map((along) => onStrand(scene, leg, along)) }]
-    return [-0.5, 0.5].map((aside) => ({ leg, strands: Math.max(1, Math.ceil(strands / 2)), points: asideToKnot(scene, leg, leg + aside) }))
+    if (!isNet(scene) || strands <= 1 || first >= way.knotToLeave) return [{ leg, aside: 0, strands, points: downFrom(way, way.knotToLeave).map((along) => onStrand(scene, leg, along)) }]
+    return [-0.5, 0.5].map((aside) => ({ leg, aside, strands: Math.max(1, Math.ceil(strands / 2)), points: asideToKnot(scene, leg, leg + aside) }))
   })
 }
 
@@ -82,7 +84,7 @@ const isNet = ({ answers }: Scene): boolean => answers['cradle.kind'] === 'net'
 export function cradleShapes(scene: Scene, behind: boolean): readonly Shape[] {
   const { pose, view, pencil, cord } = scene
   const pen = { link: 'seat', ink: 'cord', pencil: pencil('make.legs', 'make.strands', 'cord.diameter') } as const
-  const shapes = runs(scene).flatMap(({ leg, strands, points }): readonly Shape[] => {
+  const shapes = runsOf(scene).flatMap(({ leg, strands, points }): readonly Shape[] => {
     const hidden = points.slice(0, -1).reduce((sum, p) => sum + view.depth(p) - view.depth(pose.place([0, 0, 0])), 0) > 0
     if (hidden !== behind) return []
     return [{ ...pen, kind: 'cord', leg, behind, ...bundle(points.slice(0, -1).map(view.front), cord, strandsSeen(strands)) }]

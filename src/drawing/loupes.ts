@@ -1,35 +1,41 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { PartKey } from '../check/parts'
 import type { CaseCode } from '../load/loadCases'
-import { boundsOf } from './bounds'
-import { frontView } from './frontView'
+import { cradleDetail } from './loupe/cradle'
+import { drawingOf, type Detail, type LoupeCode } from './loupe/detail'
+import { fixingDetail } from './loupe/fixing'
+import { gatheringDetail } from './loupe/gathering'
+import { hookDetail } from './loupe/hook'
+import { ringDetail } from './loupe/ring'
+import { stickDetail } from './loupe/stick'
+import { sceneOf } from './scene'
 import type { Bounds, Drawing, Shape } from './shape'
+import { fromFront, keyOf, lowerKeyed, lowerScenes } from './tiers'
 
-/** What a loupe shows: a part too small to be read in the whole drawing. */
-export type LoupeCode = 'fixing' | 'hook' | 'ring' | 'cradle' | 'gathering' | 'stick'
+export type { LoupeCode }
 
 /** A detail of the hanger at its own, larger scale. */
 export interface Loupe {
   readonly code: LoupeCode
-  /** The part of the load path that it is opened from. */
+  /** The part of the load path that it is opened from; of a lower pot its own. */
   readonly link: PartKey
-  /** What of the view from the front it magnifies, m. */
+  /** What of the view from the front it magnifies, m; of a hook or fixing in a wall the detail itself is seen from the side. */
   readonly of: Bounds
   /** Its own drawing, m, all at true proportions; with dimension lines of its own. */
   readonly drawing: Drawing
 }
 
-const SHOWN: readonly (readonly [LoupeCode, PartKey])[] = [['fixing', 'fixing'], ['hook', 'hook'], ['ring', 'ring'], ['stick', 'stick'], ['cradle', 'seat'], ['gathering', 'gatheringGrip']]
-
-/** Details of the parts this hanger has, from the building down; none where nothing hangs. */
+/** Details of the parts this hanger has, from the building down, then those of lower pots; none where nothing hangs. */
 export function loupes(check: CheckResult, code: CaseCode): readonly Loupe[] {
-  const front = frontView(check, code)
-  return SHOWN.flatMap(([loupe, link]): readonly Loupe[] => {
-    const shapes = front.shapes.filter((s) => s.link === link)
-    if (shapes.length === 0) return []
-    const of = boundsOf(shapes, [], [], 0.004)
-    return [{ code: loupe, link, of, drawing: detail(shapes, of) }]
-  })
+  const scene = sceneOf(check, code)
+  if (scene === null) return []
+  const first = [fixingDetail(scene), hookDetail(scene), stickDetail(scene), ringDetail(scene), cradleDetail(scene), gatheringDetail(scene)]
+  const lower = lowerScenes(scene, fromFront).flatMap((under) => [cradleDetail(under.scene), gatheringDetail(under.scene)].flatMap((detail): readonly Loupe[] => {
+    if (detail === null) return []
+    const [x, z] = under.by
+    const { left, right, bottom, top } = detail.of
+    const keyed: Detail = { ...detail, shapes: detail.shapes.map((shape): Shape => lowerKeyed(shape, under.tier)) }
+    return [{ code: detail.code, link: keyOf(detail.link, under.tier), of: { left: left + x, right: right + x, bottom: bottom + z, top: top + z }, drawing: drawingOf(keyed) }]
+  }))
+  return [...first.flatMap((detail): readonly Loupe[] => (detail === null ? [] : [{ code: detail.code, link: detail.link, of: detail.of, drawing: drawingOf(detail) }])), ...lower]
 }
-
-const detail = (shapes: readonly Shape[], bounds: Bounds): Drawing => ({ shapes, dimensions: [], anchors: {}, captions: {}, bounds, corner: null, legs: [] })

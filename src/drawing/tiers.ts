@@ -20,7 +20,10 @@ export interface LowerScene {
 }
 
 /** A part of a lower pot, by the key it has on the ladder. */
-const keyOf = (link: LinkCode, tier: number): PartKey => `${link}@${tier === 2 ? 2 : 3}`
+export const keyOf = (link: LinkCode, tier: number): PartKey => `${link}@${tier === 2 ? 2 : 3}`
+
+/** A shape of a lower pot by the key of its part. */
+export const lowerKeyed = (shape: Shape, tier: number): Shape => ({ ...shape, link: shape.link === null || shape.link === 'load' ? shape.link : keyOf(shape.link as LinkCode, tier) })
 
 /** What parts, parts in the upper pot's legs: the lower ones are drawn whole. */
 const wholeCase = (code: CaseCode): CaseCode => (code === 'strandParted' || code === 'legParted' || code === 'legPartedSudden' ? 'watered' : code)
@@ -57,7 +60,7 @@ export const lowerShapes = (lower: readonly LowerScene[]): readonly Shape[] => [
   [
     ...legShapes(scene, true), ...plantShapes(scene), ...potShapes(scene), ...cradleShapes(scene, true), ...fringeShapes(scene),
     ...underBase(scene), ...gatheringShapes(scene), ...cradleShapes(scene, false), ...legShapes(scene, false),
-  ].map((shape): Shape => ({ ...movedShape(shape, by), link: shape.link === null || shape.link === 'load' ? shape.link : keyOf(shape.link as LinkCode, tier) })))
+  ].map((shape) => lowerKeyed(movedShape(shape, by), tier)))
 
 /** Their measures, as far as they are told apart from the first pot's. */
 export const lowerDimensions = (lower: readonly LowerScene[]): readonly Dimension[] => lower.flatMap(({ tier, scene, by }) => {

@@ -1,6 +1,7 @@
 import type { Answers } from '../../hanger/fields'
 import type { Scene } from '../scene'
 import type { Point, Shape } from '../shape'
+import { anchorHole, type AnchorHole } from './anchorDepth'
 import { slab, type Frame } from './frame'
 import { BOARD, isBoard, isMasonry } from './layers'
 import { screwOf } from './screw'
@@ -9,15 +10,12 @@ import { nailShapes, screwShapes } from './screwShapes'
 type Fixed = Pick<Scene, 'answers' | 'check' | 'pencil'>
 type Kind = Answers['fixing.kind']
 
-/** Depth of a plug or anchor over its hole, where its length was not said: only what is drawn, in pencil. */
-const USUAL_DEPTH = 6
 /** A toggle behind a board, over the bolt's thickness: half its length, and how thick it is. */
 const TOGGLE = { half: 6, thick: 1.6 }
 /** A pad or magnet, m. */
 const PAD = { half: 0.02, thick: 0.006 }
 
 const FOR_TIMBER: readonly Kind[] = ['screwHook', 'woodScrew', 'lagScrew', 'nail']
-const ANCHORS: readonly Kind[] = ['plug', 'metalAnchor', 'resinAnchor']
 
 const pen = (pencil: boolean) => ({ link: 'fixing', ink: 'wire', leg: null, pencil, behind: false } as const)
 
@@ -31,8 +29,8 @@ export function fixingShapes(scene: Fixed, at: Frame, along: number): readonly S
     return kind === 'nail' ? nailShapes(screwOf(scene), at, along) : screwShapes(screwOf(scene), at, along, kind !== 'screwHook')
   }
   if (isBoard(substrate) && kind === 'boardFixing') return toggleShapes(scene, at, along)
-  if ((isMasonry(substrate) || isBoard(substrate)) && ANCHORS.includes(kind)) return anchorShapes(scene, at, along)
-  return []
+  const hole = isMasonry(substrate) || isBoard(substrate) ? anchorHole(scene) : null
+  return hole === null ? [] : anchorShapes(scene, hole, at, along)
 }
 
 /** A bolt through the board with a bar across its back. */
@@ -47,12 +45,9 @@ function toggleShapes({ answers }: Fixed, at: Frame, along: number): readonly Sh
 }
 
 /** A plug with its screw, or a bolt that spreads or is glued in its hole. */
-function anchorShapes({ answers, pencil }: Fixed, at: Frame, along: number): readonly Shape[] {
+function anchorShapes({ answers, pencil }: Fixed, { hole, deep, said }: AnchorHole, at: Frame, along: number): readonly Shape[] {
   const isPlug = answers['fixing.kind'] === 'plug'
-  const hole = isPlug ? answers['fixing.plugHole'] : 2 * answers['fixing.diameter']
-  const said = answers['place.substrate'] === 'aeratedBlock' || answers['place.substrate'] === 'concrete' ? answers['fixing.length'] : null
-  const deep = said ?? answers['fixing.between'] + USUAL_DEPTH * hole
-  const unsure = said === null || pencil('fixing.kind', ...(isPlug ? ['fixing.plugHole'] as const : []))
+  const unsure = !said || pencil('fixing.kind', ...(isPlug ? ['fixing.plugHole'] as const : []))
   const half = hole / 2
   const sleeve: readonly Point[] = answers['fixing.kind'] === 'resinAnchor'
     ? slab(at, [0, deep], [along - half, along + half])

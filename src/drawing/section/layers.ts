@@ -1,5 +1,6 @@
 import type { Scene } from '../scene'
 import type { Texture } from '../shape'
+import { anchorHole } from './anchorDepth'
 import { screwOf } from './screw'
 
 const MASONRY: readonly string[] = ['masonry', 'solidBrick', 'perforatedBrick', 'denseBlock', 'aeratedBlock', 'concrete', 'postTensionedSlab']
@@ -37,9 +38,10 @@ export function layersOf(scene: Pick<Scene, 'answers' | 'check' | 'pencil'>, lea
   if (isBoard(substrate)) return [{ texture, from: 0, to: BOARD, ends: true, pencil: true }]
   const before = substrate === 'timber' || substrate === 'aeratedBlock' || substrate === 'concrete' ? answers['fixing.between'] : 0
   const depth = substrate === 'timber' ? answers['fixing.timberDepth'] : null
-  const reach = substrate === 'timber' ? screwOf(scene).length + 0.25 * least : 0
+  const held = substrate === 'timber' ? screwOf(scene).length : anchorHole(scene)?.deep ?? 0
+  const reach = held + 0.25 * least
   return [
     ...(before > 0 ? [{ texture: 'board', from: 0, to: before, ends: true, pencil: pencil('fixing.between') } as const] : []),
-    { texture, from: before, to: depth === null ? Math.max(least, reach, before + 0.5 * least, (answers['fixing.length'] ?? 0) + 0.25 * least) : before + depth, ends: depth !== null, pencil: unsure },
+    { texture, from: before, to: depth === null ? Math.max(least, reach, before + 0.5 * least) : before + depth, ends: depth !== null, pencil: unsure },
   ]
 }

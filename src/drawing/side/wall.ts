@@ -49,7 +49,7 @@ function bracketProfile(scene: SideScene, wall: number): readonly Shape[] {
 }
 
 /** A nail, a hook turned up at its end, with its latch, or an eye: out from the wall to where it carries. */
-function hookProfile(scene: SideScene, wall: number): readonly Shape[] {
+export function hookProfile(scene: SideScene, wall: number): readonly Shape[] {
   const { answers, bowl, pencil, hookAt } = scene
   const [wire, inside] = [answers['hook.wire'], answers['hook.inside']]
   const z = shankHeight(scene)
