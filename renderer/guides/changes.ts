@@ -22,14 +22,15 @@ export function withoutResult(document: HangerDocument, guide: StepGuide): Hange
   return WRITES[guide].fields.reduce<HangerDocument>((rest, path) => editField(rest, path, null), document)
 }
 
-/** Parts whose verdict a result changes, and those it is meant for; what changed its verdict first, the worst before the rest. */
+/** Parts whose verdict a result changes, then those it is meant for and those that decide without it and with it. */
 export function changesOf(before: CheckResult, after: CheckResult, meant: readonly LinkCode[]): readonly Change[] {
+  const deciding = [before, after].flatMap(({ governing }) => (governing === null ? [] : [keyOf(governing.link, governing.tier)]))
   const [was, is] = [standingsOf(before), standingsOf(after)]
   const changes = [...new Set([...was.keys(), ...is.keys()])].map((key): Change & { readonly link: LinkCode } => {
     const one = is.get(key) ?? was.get(key)
     return { key, link: one?.link ?? 'load', name: one?.name ?? '', before: was.get(key)?.standing ?? null, now: is.get(key)?.standing ?? null }
   })
-  const told = changes.filter((change) => isChanged(change) || meant.includes(change.link))
+  const told = changes.filter((change) => isChanged(change) || meant.includes(change.link) || deciding.includes(change.key))
   return [...told.filter(isChanged), ...told.filter((change) => !isChanged(change))]
 }
 

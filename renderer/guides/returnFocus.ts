@@ -10,8 +10,10 @@ export function rememberFocus(): () => void {
   const around: Element[] = []
   for (let element = was; element !== null; element = element.parentElement) around.push(element)
   return () => {
-    const near = around.find((element) => element.isConnected)
-    const target = near === was ? was : near?.querySelector(FOCUSABLE)
-    if (target instanceof HTMLElement) target.focus()
+    if (was?.isConnected === true) return void (was as HTMLElement).focus()
+    for (const element of around.filter((one) => one.isConnected)) {
+      const target = element.querySelector<HTMLElement>(FOCUSABLE)
+      if (target !== null) return target.focus()
+    }
   }
 }

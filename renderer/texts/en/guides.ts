@@ -38,6 +38,7 @@ export const GUIDES = {
     part: 'Part',
     before: 'Without it',
     now: 'With it',
+    hangs: 'All that hangs, just watered',
     whole: 'All together',
     notThere: 'not asked of it',
     stands: (verdict: string, share: string) => `${verdict}, ${share}`,

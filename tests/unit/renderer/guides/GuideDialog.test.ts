@@ -1,6 +1,6 @@
 import { disableAutoUnmount, enableAutoUnmount, mount } from '@vue/test-utils'
 import { afterAll, afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { checkHanger, EMPTY_DOCUMENT, governingOf, resolveDocument, type FieldPath, type HangerDocument, type LinkCode } from '#core'
+import { checkHanger, EMPTY_DOCUMENT, governingOf, linkName, resolveDocument, type FieldPath, type HangerDocument, type LinkCode } from '#core'
 import FieldInput from '../../../../renderer/components/FieldInput.vue'
 import GuideButton from '../../../../renderer/guides/GuideButton.vue'
 import GuideDialog from '../../../../renderer/guides/GuideDialog.vue'
@@ -193,5 +193,31 @@ describe('a guide in steps', () => {
     useGuides().goTo('testHang', 'changed')
     await follow('testHang')
     expect(dialog.get('section:not([hidden]) .changes').text()).toContain('The test hang lasted 2 hours; it counts from')
+  })
+
+  it('says of a weighing what hangs without it and with it, and what decides', async () => {
+    const { source, dialog, follow } = show([])
+    useGuides().goTo('weighing', 'changed')
+    await follow('weighing')
+    const rows = () => new Map(dialog.findAll('section:not([hidden]) tbody tr').map((row) => [row.get('th').text(), row.findAll('td').map((cell) => cell.text())]))
+    const [without, lighter] = rows().get('All that hangs, just watered') ?? []
+    source.edit('weighed.mass', '9.5 kg')
+    await settled()
+    const [still, heavier] = rows().get('All that hangs, just watered') ?? []
+    expect(still).toBe(without)
+    expect(parseFloat(heavier ?? '')).toBeGreaterThan(parseFloat(lighter ?? '') + 5)
+    const governing = resolveDocument(source.document)
+    if (!governing.ok) throw new Error('unreadable')
+    const { link, tier } = checkHanger(governing.hanger).governing ?? { link: 'load', tier: 1 }
+    expect([...rows().keys()]).toContain(linkName(link, tier))
+  })
+
+  it('without a pot says where the heaviest one stands, for nothing hangs to compare', async () => {
+    const { source, dialog, follow } = show([])
+    source.edit('pot.have', 'no')
+    useGuides().goTo('testHang', 'changed')
+    await follow('testHang')
+    expect(dialog.get('section:not([hidden]) [role=status]').text()).toMatch(/^There is no pot yet/)
+    expect(dialog.find('section:not([hidden]) table').exists()).toBe(false)
   })
 })
