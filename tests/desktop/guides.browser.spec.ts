@@ -1,4 +1,5 @@
 import { expect, test } from 'playwright/test'
+import { cutOff, lengthenTexts } from './cutOff'
 import { hangerPage } from './hangerPage'
 import { violations } from './violations'
 
@@ -54,4 +55,8 @@ test('a test hang from the card that asks for it to what it changes, with keys o
   expect(await violations(page, 'dialog.printed', 'all')).toEqual([])
   await dialog.getByRole('button', { name: 'Done' }).click()
   await expect(card.getByRole('button', { name: 'Test hang, step by step' })).toBeFocused()
+  await page.keyboard.press('Enter')
+  await page.setViewportSize({ width: 640, height: 400 })
+  await lengthenTexts(page)
+  expect(await cutOff(page, 'dialog[open]')).toEqual([])
 })
