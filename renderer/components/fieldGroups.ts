@@ -15,8 +15,8 @@ const HEADINGS: readonly { readonly code: GroupCode, readonly groups: readonly s
   { code: 'bars', groups: ['stick', 'row', 'rail', 'bracket'] },
 ]
 
-/** Answered by the three doors. */
-const DOORS: ReadonlySet<FieldPath> = new Set(['pot.have', 'make.have'])
+/** Answered by the three doors, and what is asked beside them. */
+const DOORS: ReadonlySet<FieldPath> = new Set(['pot.have', 'make.have', 'make.stage'])
 
 /** Asked beside the first question that calls for them, where a maker has them at hand: the tub on the scale, the long side of a trough. */
 export const FOLLOW_UPS: ReadonlySet<FieldPath> = new Set(['pot.length', 'pot.belly', 'pot.bellyHeight', 'weighed.tare'])

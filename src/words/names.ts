@@ -1,7 +1,7 @@
 import type { CaseCode } from '../load/loadCases'
 import type { LinkCode, Part, Side } from '../check/linkResult'
 import type { WeightPart } from '../load/weightParts'
-import { plainLengthText } from './amounts'
+import { byUnits } from './writing'
 
 /** Names of links, from the building down. */
 export const LINK_NAMES: Readonly<Record<LinkCode, string>> = {
@@ -94,9 +94,6 @@ export const PART_NAMES: Readonly<Record<Part, string>> = {
 
 export const SIDE_NAMES: Readonly<Record<Side, string>> = { hanger: 'The hanger', place: 'The place' }
 
-/** Height of the accidental drop, m. */
-const DROP = 0.01
-
 /** Situations a hanger is checked in. */
 export const CASE_NAMES: Readonly<Record<CaseCode, string>> = {
   dry: 'at rest, dry',
@@ -108,7 +105,7 @@ export const CASE_NAMES: Readonly<Record<CaseCode, string>> = {
   tug: 'tugged from below',
   lowerOut: 'a lower pot lifted out',
   neighbourDown: 'one of the row taken down',
-  get drop() { return `dropped ${plainLengthText(DROP)}` },
+  get drop() { return byUnits('dropped 10 mm', 'dropped 3/8 in') },
   strandParted: 'one strand gone',
   legParted: 'one leg gone',
   legPartedSudden: 'one leg gone at once',

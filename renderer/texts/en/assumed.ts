@@ -18,4 +18,10 @@ export const ASSUMED = {
   undoOf: (label: string) => `Take it back: ${label}`,
   confirmed: (label: string, taken: string, left: number) => `${label}${label.endsWith('?') ? '' : ':'} ${taken}, as your own answer. ${left === 0 ? 'Nothing else is assumed.' : left === 1 ? 'One thing is still assumed.' : `${left} things are still assumed.`}`,
   takenBack: (label: string) => `Assumed again: ${label}`,
+
+  settles: 'What would settle it',
+  answerField: (label: string) => `Answer: ${label}`,
+  /** Above the numbers of a part of which not enough is known. */
+  until: 'Until then, on what is assumed',
+  onAssumed: 'It would be',
 } as const

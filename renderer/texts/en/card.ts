@@ -5,6 +5,7 @@ export const CARD = {
   situation: 'Situation',
   decides: 'What decides',
   asked: 'Asked of it',
+  notKnown: 'not known',
   comesTo: 'It comes to',
   mayCarry: 'It may carry',
   limit: 'Its limit',
@@ -28,6 +29,11 @@ export const CARD = {
   effectAt: (part: string, partVerdict: string, verdict: string, share: string) => `${part} then: ${partVerdict}. The whole then: ${verdict}, what decides it at ${share}.`,
   remediesFailed: 'Remedies could not be looked for.',
   remediesAsked: 'Looking for remedies.',
+  /** What may still be changed decides what is offered. */
+  planned: 'As planned: everything can still be changed.',
+  made: 'Already made: only what can still be changed is offered.',
+  isMade: 'It is already made',
+  isPlanned: 'It is only planned',
   noRemedy: 'None was found for this part, or it needs none.',
 
   everySituation: 'In every situation',

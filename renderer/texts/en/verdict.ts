@@ -7,7 +7,9 @@ export const VERDICT = {
   /** `questions` are labels of fields. */
   unanswered: (questions: readonly string[]) => `Still to be answered: ${questions.map(inMidSentence).join(', ')}.`,
   decides: 'What decides: {link}, {reason} {finding}',
-  notEnoughKnown: 'of which not enough is known.',
+  /** Of what decides not enough is known: what would settle it comes before any number. */
+  toSettle: 'What would settle it, at {link}: {finding}',
+  toKnow: 'Not enough is known of: {link}. Its card says what was assumed.',
   inSituation: (verdictOrShare: string, situation: string) => `${verdictOrShare}, ${situation}.`,
   beingTyped: 'Being typed: the verdict is of what stood before.',
   lookingForPot: 'Looking for the heaviest pot.',

@@ -33,7 +33,7 @@ test('without millimetres thin things are told in finer parts of an inch', () =>
   using({ units: 'imperial' })
   // 2.5 mm is 6.3 sixty-fourths of an inch, 3 mm 7.6.
   expect([lengthText(0.0025), lengthText(0.003), plainLengthText(0.01)]).toEqual(['3/32 in', '1/8 in', '25/64 in'])
-  expect([CASE_NAMES.drop, massUnit().name, linearDensityText(0.00465), ratingText(98.5)]).toEqual(['dropped 25/64 in', 'lb', '0.15 oz/yd', '23 lb (99 N)'])
+  expect([CASE_NAMES.drop, massUnit().name, linearDensityText(0.00465), ratingText(98.5)]).toEqual(['dropped 3/8 in', 'lb', '0.15 oz/yd', '23 lb (99 N)'])
 })
 
 test('what must be enough is rounded up in whatever is read', () => {
