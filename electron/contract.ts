@@ -41,6 +41,8 @@ export const FILE_PROBLEM_CODES = [
   'BUSY',
   /** Somebody else wrote the file since it was last read or saved here; nothing was overwritten. */
   'CHANGED_ON_DISK',
+  /** No printer is there, or none that answers. */
+  'NO_PRINTER',
   /** None of these: the detail is all that is known. */
   'OTHER',
 ] as const
@@ -84,6 +86,14 @@ export type SaveAsOutcome = { readonly ok: true, readonly saved: NamedFile | nul
 
 /** `name` is null when the user chose none, or when only the user knows what became of it. */
 export type ExportOutcome = { readonly ok: true, readonly name: string | null } | FileFailure
+
+/** What a page is printed on: as is usual where the user is, or as a sheet needs it. */
+export const PAPERS = ['usual', 'a4', 'letter', 'a5', 'halfLetter'] as const
+
+export type Paper = (typeof PAPERS)[number]
+
+/** It went to the printer, or the user thought better of it. */
+export type PrintOutcome = { readonly ok: true } | FileFailure
 
 /** `text` is null where nothing was kept yet. */
 export type LoadShelfOutcome = { readonly ok: true, readonly text: string | null } | FileFailure
@@ -141,7 +151,7 @@ export const EXPORT_EXTENSIONS = ['svg', 'json', 'html'] as const
 export type ExportExtension = (typeof EXPORT_EXTENSIONS)[number]
 
 /** What the native menu, or a key, can ask of the page. */
-export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'drawing', 'pdf', 'print', 'undo', 'redo', 'catalogue', 'shelf', 'hangers', 'place', 'habits', 'help'] as const
+export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'drawing', 'pdf', 'print', 'undo', 'redo', 'catalogue', 'shelf', 'hangers', 'place', 'sheets', 'habits', 'help'] as const
 
 export type MenuCommand = (typeof MENU_COMMANDS)[number]
 
@@ -161,6 +171,8 @@ export interface StrandwiseBridge {
   saveHangerAs(suggestedName: string, text: string): Promise<SaveAsOutcome>
   /** Lets the user choose a name, and writes the page there as its print styles show it. */
   savePdf(suggestedName: string): Promise<ExportOutcome>
+  /** Lets the user choose a printer, and prints the page as its print styles show it. */
+  print(paper: Paper): Promise<PrintOutcome>
   exportText(suggestedName: string, extension: ExportExtension, text: string): Promise<ExportOutcome>
   /** Reads the maker's own shelf. */
   loadShelf(): Promise<LoadShelfOutcome>
@@ -201,6 +213,7 @@ export const REQUESTS = {
   saveHanger: 'hanger:save',
   saveHangerAs: 'hanger:save-as',
   savePdf: 'page:save-pdf',
+  print: 'page:print',
   exportText: 'page:export-text',
   loadShelf: 'shelf:load',
   saveShelf: 'shelf:save',

@@ -1,7 +1,7 @@
 import { basename } from 'node:path'
-import { HANGER_EXTENSION, type ExportOutcome, type OpenOutcome } from '../contract'
+import { HANGER_EXTENSION, type ExportOutcome, type OpenOutcome, type Paper, type PrintOutcome } from '../contract'
 import type { Answerers } from './answerRequests'
-import { isExportExtension, isFlag, isSaveOptions, isText, isTextOrNull } from './checks'
+import { isExportExtension, isFlag, isPaper, isSaveOptions, isText, isTextOrNull } from './checks'
 import type { Closing } from './closing'
 import type { DraftFile } from './files/draftFile'
 import { failureOf, fileFailure } from './files/fileProblem'
@@ -32,6 +32,7 @@ export interface Shell {
   readonly chooseShelf: () => Promise<string | null>
   readonly chooseTarget: (suggestedName: string, extension: string) => Promise<string | null>
   readonly printPage: () => Promise<Uint8Array>
+  readonly printOnPaper: (paper: Paper) => Promise<PrintOutcome>
 }
 
 /** Opens a file wherever its path came from, and keeps the list of recent files true. */
@@ -82,6 +83,7 @@ export function createAnswerers(shell: Shell): Answerers {
       },
     },
     savePdf: { takes: [isText], answer: (suggestedName) => writeExport(suggestedName, 'pdf', shell.printPage) },
+    print: { takes: [isPaper], answer: shell.printOnPaper },
     exportText: {
       takes: [isText, isExportExtension, isText],
       answer: async (suggestedName, extension, text) => {

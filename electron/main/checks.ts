@@ -1,4 +1,4 @@
-import { EXPORT_EXTENSIONS, type ExportExtension, type SaveOptions } from '../contract'
+import { EXPORT_EXTENSIONS, PAPERS, type ExportExtension, type Paper, type SaveOptions } from '../contract'
 
 /** Tells whether a value that came from the page is what it should be. */
 export type Check<Value> = (value: unknown) => value is Value
@@ -11,6 +11,8 @@ export const isFlag: Check<boolean> = (value): value is boolean => typeof value 
 
 export const isExportExtension: Check<ExportExtension> = (value): value is ExportExtension =>
   (EXPORT_EXTENSIONS as readonly unknown[]).includes(value)
+
+export const isPaper: Check<Paper> = (value): value is Paper => (PAPERS as readonly unknown[]).includes(value)
 
 export const isSaveOptions: Check<SaveOptions> = (value): value is SaveOptions =>
   typeof value === 'object' && value !== null && Object.keys(value).join() === 'overwrite' && 'overwrite' in value && isFlag(value.overwrite)

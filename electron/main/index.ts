@@ -16,6 +16,7 @@ import { menuTemplate } from './menu'
 import { SCHEME } from './origin'
 import { isOwnPage } from './ownPage'
 import { pageSizeFor } from './pageSize'
+import { printOn } from './printOn'
 import { cutOff, lockDown } from './security'
 import { servePages } from './servePages'
 
@@ -83,6 +84,7 @@ function run(): void {
         generateTaggedPDF: true,
         generateDocumentOutline: true,
       }),
+      printOnPaper: (paper) => printOn(main.window().webContents, paper),
     }))
     Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate(process.platform, !app.isPackaged, (command) => { main.tell(EVENTS.onMenu, command) })))
     main.open()

@@ -43,6 +43,7 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
     command('shelf', 'Shelf', 'CmdOrCtrl+Shift+L'),
     command('hangers', 'My hangers', 'CmdOrCtrl+Shift+H'),
     command('place', 'What the place needs', 'CmdOrCtrl+Shift+E'),
+    command('sheets', 'Sheets', 'CmdOrCtrl+Shift+Y'),
     divider,
     command('habits', 'Units and appearance…', 'CmdOrCtrl+,'),
     divider,

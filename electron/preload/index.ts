@@ -15,6 +15,7 @@ contextBridge.exposeInMainWorld('strandwise', {
   saveHanger: (token, text, options) => ipcRenderer.invoke(REQUESTS.saveHanger, token, text, options),
   saveHangerAs: (suggestedName, text) => ipcRenderer.invoke(REQUESTS.saveHangerAs, suggestedName, text),
   savePdf: (suggestedName) => ipcRenderer.invoke(REQUESTS.savePdf, suggestedName),
+  print: (paper) => ipcRenderer.invoke(REQUESTS.print, paper),
   exportText: (suggestedName, extension, text) => ipcRenderer.invoke(REQUESTS.exportText, suggestedName, extension, text),
   loadShelf: () => ipcRenderer.invoke(REQUESTS.loadShelf),
   saveShelf: (text) => ipcRenderer.invoke(REQUESTS.saveShelf, text),

@@ -127,6 +127,10 @@ export function browserPlatform(): Platform {
       printPage(suggestedName)
       return { ok: true, name: null }
     },
+    print: async () => {
+      window.print()
+      return { ok: true }
+    },
     exportText: async (suggestedName, extension, text) => {
       const name = fileName(suggestedName, extension)
       if (!canPickTarget()) {

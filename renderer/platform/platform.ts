@@ -1,6 +1,6 @@
 import type {
   ChooseFolderOutcome, ExportExtension, ExportOutcome, FileFailure, FileToken, ImportTextOutcome, ListFolderOutcome, LoadShelfOutcome, MenuCommand, OpenOutcome,
-  ReadListedOutcome, RecentHanger, SaveAsOutcome, SaveOptions, SaveOutcome, SetAsideOutcome, Unsubscribe,
+  Paper, PrintOutcome, ReadListedOutcome, RecentHanger, SaveAsOutcome, SaveOptions, SaveOutcome, SetAsideOutcome, Unsubscribe,
 } from '../../electron/contract'
 
 /** The text of a file that was dropped; `token` is null where the file cannot be written again, for nobody knows where it lies. */
@@ -27,6 +27,8 @@ export interface Platform {
   saveHangerAs(suggestedName: string, text: string): Promise<SaveAsOutcome>
   /** The page, as its print styles show it, as a PDF file; `name` is null if none was chosen or if the browser's print dialog took over. */
   savePdf(suggestedName: string): Promise<ExportOutcome>
+  /** Lets the user choose a printer, and prints the page as its print styles show it. */
+  print(paper: Paper): Promise<PrintOutcome>
   exportText(suggestedName: string, extension: ExportExtension, text: string): Promise<ExportOutcome>
   /** The maker's own shelf as it was kept last; `text` is null if it never was. */
   loadShelf(): Promise<LoadShelfOutcome>

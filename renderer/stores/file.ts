@@ -1,7 +1,7 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowRef, watch, type InjectionKey } from 'vue'
-import { dropProblemText, droppedText, EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, recoveredText, unknownKeyNames, writeDocument, type HangerDocument } from '#core'
-import type { FileProblem, FileToken, NamedFile, OpenOutcome, RecentHanger } from '../../electron/contract'
+import { dropProblemText, droppedText, EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, recoveredText, unknownKeyNames, writeDocument, type FileDeed, type HangerDocument } from '#core'
+import type { ExportExtension, ExportOutcome, FileProblem, FileToken, NamedFile, OpenOutcome, Paper, RecentHanger } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
 import { texts } from '../texts/texts'
 import { useDocument } from './document'
@@ -39,11 +39,11 @@ export function createFile(platform: Platform) {
   const message = shallowRef<FileMessage | null>(null)
   const recent = shallowRef<readonly RecentHanger[]>([])
   const isDirty = computed(() => source.document !== saved.value)
-  const suggestedName = (): string => source.document.name.trim() || 'Hanger'
+  const suggestedName = (): string => source.document.name.trim() || texts.files.unnamed
 
   const say = (text: string): void => { message.value = { isProblem: false, text } }
   const complain = (text: string): void => { message.value = { isProblem: true, text } }
-  const complainOf = (deed: 'open' | 'save' | 'export', { code, detail }: FileProblem): void => complain(fileOutcomeText({ code, deed, detail }))
+  const complainOf = (deed: FileDeed, { code, detail }: FileProblem): void => complain(fileOutcomeText({ code, deed, detail }))
 
   async function refreshRecent(): Promise<void> { recent.value = await platform.recent() }
 
@@ -146,7 +146,7 @@ export function createFile(platform: Platform) {
 
   async function haveSaved(document: HangerDocument, name: string): Promise<boolean> {
     saved.value = document
-    say(`Saved as ${name}.`)
+    say(texts.files.savedAs(name))
     await refreshRecent()
     return true
   }
@@ -162,10 +162,18 @@ export function createFile(platform: Platform) {
     return mine
   }
 
-  async function savePdf(): Promise<void> {
-    const outcome = await platform.savePdf(suggestedName())
+  function tellOf(outcome: ExportOutcome): void {
     if (!outcome.ok) complainOf('export', outcome.problem)
-    else if (outcome.name !== null) say(`Written to ${outcome.name}.`)
+    else if (outcome.name !== null) say(texts.files.writtenTo(outcome.name))
+  }
+  /** Writes the page as a PDF, offering a name. */
+  const savePdfAs = async (name: string): Promise<void> => tellOf(await platform.savePdf(name))
+  const savePdf = (): Promise<void> => savePdfAs(suggestedName())
+  /** Writes a text where the maker chooses, offering a name. */
+  const saveText = async (name: string, extension: ExportExtension, text: string): Promise<void> => tellOf(await platform.exportText(name, extension, text))
+  async function print(paper: Paper): Promise<void> {
+    const outcome = await platform.print(paper)
+    if (!outcome.ok) complainOf('print', outcome.problem)
   }
 
   /** Writes the drawing, an SVG text, where the maker chooses. */
@@ -185,7 +193,7 @@ export function createFile(platform: Platform) {
   return {
     name: computed(() => current.value?.name ?? null),
     isDirty, message: computed(() => message.value), recent: computed(() => recent.value),
-    startNew, open, openRecent, openDemo, openDropped, save, saveAs, savePdf, saveDrawing,
+    startNew, open, openRecent, openDemo, openDropped, save, saveAs, savePdf, savePdfAs, saveText, saveDrawing, print,
     /** What was said has been read. */
     hush: () => { message.value = null },
     onMenu: platform.onMenu.bind(platform),

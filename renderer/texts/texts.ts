@@ -13,6 +13,7 @@ import { HANGERS } from './en/hangers'
 import { HELP } from './en/help'
 import { PLACE } from './en/place'
 import { QUESTIONS } from './en/questions'
+import { SHEETS } from './en/sheets'
 import { SHELF } from './en/shelf'
 import { SITUATIONS } from './en/situations'
 import { STRENGTH } from './en/strength'
@@ -35,6 +36,7 @@ const EN = {
   help: HELP,
   place: PLACE,
   questions: QUESTIONS,
+  sheets: SHEETS,
   shelf: SHELF,
   situations: SITUATIONS,
   strength: STRENGTH,

@@ -1,9 +1,9 @@
-/** What was being done with a hanger file, or with a page to be kept, when it went wrong. */
-export type FileDeed = 'open' | 'save' | 'export'
+/** What was being done with a hanger file, or with a page to be kept or printed, when it went wrong. */
+export type FileDeed = 'open' | 'save' | 'export' | 'print'
 
 /** What stopped it. */
 export type FileTrouble =
-  | 'PERMISSION' | 'READ_ONLY' | 'DISK_FULL' | 'NOT_FOUND' | 'IS_FOLDER' | 'TOO_LONG' | 'TOO_LARGE' | 'NOT_TEXT' | 'BUSY' | 'CHANGED_ON_DISK' | 'OTHER'
+  | 'PERMISSION' | 'READ_ONLY' | 'DISK_FULL' | 'NOT_FOUND' | 'IS_FOLDER' | 'TOO_LONG' | 'TOO_LARGE' | 'NOT_TEXT' | 'BUSY' | 'CHANGED_ON_DISK' | 'NO_PRINTER' | 'OTHER'
 
 export interface FileOutcome {
   readonly code: FileTrouble
@@ -16,6 +16,7 @@ const NOT_DONE: Readonly<Record<FileDeed, string>> = {
   open: 'The file was not opened',
   save: 'The hanger was not saved',
   export: 'Nothing was written',
+  print: 'Nothing was printed',
 }
 
 /** Why, and where there is something to do about it, what. */
@@ -30,6 +31,7 @@ const WHY: Readonly<Record<FileTrouble, (outcome: FileOutcome) => string>> = {
   NOT_TEXT: () => 'it is not text, so it is no hanger file.',
   BUSY: () => 'another program holds the file. Close it there and try again.',
   CHANGED_ON_DISK: () => 'somebody else changed the file since it was opened here.',
+  NO_PRINTER: () => 'no printer was found. Switch one on, or save a PDF and print it elsewhere.',
   OTHER: ({ detail }) => `the system said: ${detail}`,
 }
 

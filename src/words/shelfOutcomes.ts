@@ -28,6 +28,7 @@ const WHY: Readonly<Record<FileTrouble, (problem: ShelfOutcomeProblem) => string
   NOT_TEXT: () => 'it is not text.',
   BUSY: () => 'another program holds the file.',
   CHANGED_ON_DISK: () => 'it was changed elsewhere meanwhile.',
+  NO_PRINTER: () => 'no printer was found.',
   OTHER: ({ detail }) => `the system said: ${detail}`,
 }
 

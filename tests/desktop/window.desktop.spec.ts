@@ -11,9 +11,11 @@ const desktop = desktopApp()
 test('every command of the menu reaches the page', async () => {
   const { app, page } = desktop
   await answerSaving(app, null)
-  await app.evaluate(({ dialog }) => { dialog.showOpenDialog = () => Promise.resolve({ canceled: true, filePaths: [] }) })
+  await app.evaluate(({ BrowserWindow, dialog }) => {
+    dialog.showOpenDialog = () => Promise.resolve({ canceled: true, filePaths: [] })
+    for (const { webContents } of BrowserWindow.getAllWindows()) webContents.print = (_options, done) => { done?.(false, 'Print job canceled') }
+  })
   await page.evaluate(() => {
-    window.print = () => undefined
     const heard: string[] = []
     Object.assign(window, { heard })
     window.strandwise?.onMenu((command) => { heard.push(command) })

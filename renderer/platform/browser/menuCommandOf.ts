@@ -11,6 +11,7 @@ const KEYS: Readonly<Record<string, MenuCommand>> = {
   'shift+l': 'shelf',
   'shift+h': 'hangers',
   'shift+e': 'place',
+  'shift+y': 'sheets',
   ',': 'habits',
   'z': 'undo',
   'y': 'redo',

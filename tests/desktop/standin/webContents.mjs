@@ -131,6 +131,9 @@ export class WebContents extends EventEmitter {
     return Buffer.from(data, 'base64')
   }
 
+  /** Where this runs there is never a printer. */
+  print(_options, done) { queueMicrotask(() => done?.(false, 'no valid printers available')) }
+
   /** Takes the page away for good; the window asks whether it may. */
   destroy() { void this.#whenUp.then(() => send('Target.closeTarget', { targetId: this.#target })) }
 

@@ -30,6 +30,7 @@ beforeEach(() => {
     chooseShelf: async () => chosen,
     chooseTarget: vi.fn(async () => chosen),
     printPage: async () => printed,
+    printOnPaper: vi.fn(async () => ({ ok: true as const })),
   }
 })
 

@@ -11,6 +11,7 @@ export const QUIET_PLATFORM: Platform = {
   saveHanger: async () => ({ ok: true }),
   saveHangerAs: async () => ({ ok: true, saved: null }),
   savePdf: async () => ({ ok: true, name: null }),
+  print: async () => ({ ok: true }),
   exportText: async () => ({ ok: true, name: null }),
   loadShelf: async () => ({ ok: true, text: null }),
   saveShelf: async () => ({ ok: true }),

@@ -1,0 +1,44 @@
+import { parseDocument, problemText, SHEET_KINDS, sheetFacts, writeBy, type HangerDocument, type InputProblem, type SheetFacts } from '#core'
+import type { SheetOutcome, SheetQuestion, SheetReply } from './messages'
+
+type FactsOutcome = { readonly ok: true, readonly facts: SheetFacts } | { readonly ok: false, readonly problem: string }
+
+/** Of a file full of nonsense the first few say enough. */
+const MOST_PROBLEMS = 2
+const unread = (problems: readonly InputProblem[]): FactsOutcome => ({ ok: false, problem: problems.slice(0, MOST_PROBLEMS).map(problemText).join(' ') })
+
+function factsOf(document: HangerDocument): FactsOutcome {
+  const outcome = sheetFacts(document)
+  return outcome.ok ? outcome : unread(outcome.problems)
+}
+
+function factsOfText(text: string): FactsOutcome {
+  const parsed = parseDocument(text)
+  return parsed.ok ? factsOf(parsed.document) : unread(parsed.problems)
+}
+
+/** The worker's side of the talk. Whoever asks sends one question after the other, so to stop is to ask no more. */
+export function serveSheets(reply: (message: SheetReply) => void): (question: SheetQuestion) => void {
+  let known: { readonly edition: number, readonly facts: FactsOutcome } | null = null
+
+  function factsFor(source: SheetQuestion['source']): FactsOutcome {
+    if ('text' in source) return factsOfText(source.text)
+    if (known?.edition !== source.edition) known = { edition: source.edition, facts: factsOf(source.document) }
+    return known.facts
+  }
+
+  function outcomeOf({ source, sheet, options }: SheetQuestion): SheetOutcome {
+    const found = factsFor(source)
+    return found.ok ? { ok: true, sheet: SHEET_KINDS[sheet](found.facts, options), isOnlyDraft: found.facts.limit === null } : found
+  }
+
+  return (question) => {
+    const { revision, habits } = question
+    try {
+      writeBy(habits)
+      reply({ kind: 'sheet', revision, outcome: outcomeOf(question) })
+    } catch (error) {
+      reply({ kind: 'sheetFailed', revision, detail: error instanceof Error ? error.message : String(error) })
+    }
+  }
+}
