@@ -20,17 +20,17 @@ export interface PotsThatFit {
 }
 
 /** What belongs to the pot that was entered, and not to a usual one. */
-const OF_ITS_POT: readonly string[] = ['pot', 'weighed', 'saucer', 'cover', 'reservoir']
-const OF_ITS_PLANT: readonly FieldPath[] = ['plant.mass', 'plant.size', 'plant.height', 'plant.width', 'plant.trail', 'seat.offset']
+export const OF_ITS_POT: readonly string[] = ['pot', 'weighed', 'saucer', 'cover', 'reservoir']
+export const OF_ITS_PLANT: readonly FieldPath[] = ['plant.mass', 'plant.size', 'plant.height', 'plant.width', 'plant.trail', 'seat.offset']
 /** Kept of the pot: whether water runs out, which the maker says of whatever hangs in it. */
 const KEPT: readonly FieldPath[] = ['pot.drainage']
 /** Parts of the hanger that are drawn for its pot where they were not said: another pot does not change them. */
 const DRAWN_FOR_POT: readonly string[] = ['cradle', 'panel', 'row', 'second', 'third']
 
-const groupOf = (path: FieldPath): string => path.split('.', 1)[0] ?? ''
+export const groupOf = (path: FieldPath): string => path.split('.', 1)[0] ?? ''
 
 /** The hanger as it is, its pot taken out. */
-function withoutPot(document: HangerDocument): HangerDocument | null {
+export function withoutPot(document: HangerDocument): HangerDocument | null {
   const resolved = resolveDocument(document)
   if (!resolved.ok) return null
   const drawn: Patch = Object.fromEntries(resolved.hanger.assumed.filter(({ path }) => DRAWN_FOR_POT.includes(groupOf(path))).map(({ path, text }) => [path, text]))
@@ -38,7 +38,8 @@ function withoutPot(document: HangerDocument): HangerDocument | null {
   return patchDocument(taken.reduce((left, path) => editField(left, path, null), document), drawn)
 }
 
-const potPatch = (rim: number, material: PotMaterialKind): Patch => ({ 'pot.have': 'yes', 'pot.rim': formatSi(rim, 'cm'), 'pot.material': material })
+/** A round pot as it is usually sold. */
+export const potPatch = (rim: number, material: PotMaterialKind): Patch => ({ 'pot.have': 'yes', 'pot.rim': formatSi(rim, 'cm'), 'pot.material': material })
 
 /** Whether every part of the hanger holds or just holds, the place left aside. */
 function holdsIn(document: HangerDocument, patch: Patch): boolean {
@@ -52,10 +53,11 @@ function wateredMass(document: HangerDocument, patch: Patch): number | null {
   return resolved.ok ? pottedMass(resolved.hanger.answers).watered.mass.high : null
 }
 
-function runsOf(fits: readonly boolean[]): PotsThatFit['runs'] {
+/** Sizes that fit and stand next to each other among those tried, from one to another. */
+export function runsOf(fits: readonly boolean[], rims: readonly number[]): PotsThatFit['runs'] {
   const runs: { from: number; to: number }[] = []
   fits.forEach((fit, i) => {
-    const rim = USUAL_RIMS[i] as number
+    const rim = rims[i] as number
     const last = runs.at(-1)
     if (!fit) return
     if (last !== undefined && fits[i - 1] === true) last.to = rim
@@ -75,5 +77,5 @@ export function potsThatFit(document: HangerDocument, heaviest: number, material
   const light = masses.map((mass) => mass !== null && mass <= heaviest)
   const fits = USUAL_RIMS.map((rim, i) => light[i] === true && holdsIn(bare, potPatch(rim, material)))
   const largest = fits.lastIndexOf(true)
-  return { material, runs: runsOf(fits), limitedBy: largest >= 0 && light[largest + 1] === false ? 'weight' : 'size' }
+  return { material, runs: runsOf(fits, USUAL_RIMS), limitedBy: largest >= 0 && light[largest + 1] === false ? 'weight' : 'size' }
 }

@@ -10,6 +10,7 @@ import { catalogueCommand } from './catalogueCommand'
 import { checkJson } from './checkJson'
 import { checkSchema } from './checkSchema'
 import { checkTable } from './checkTable'
+import type { ListFolder } from './listFolder'
 import type { Output } from './output'
 import { placeCommand } from './placeCommand'
 import { placeSchema } from './placeSchema'
@@ -23,7 +24,9 @@ export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
   check FILE… [--json]       check hanger files; --json gives one line of JSON for each
   place FILE [--json]        say what fixing the hanger needs in each usual wall and ceiling, and what to ask the customer
   sheet FILE --kind KIND [--size SIZE] [--draft]
-                             print a sheet as HTML: KIND is customer or tag; SIZE is a4 (the default), letter, a5 or half-letter
+                             print a sheet as HTML: KIND is customer, tag or workshop; SIZE is a4 (the default), letter, a5 or half-letter
+  sheet FOLDER|FILE… --kind chart [--size SIZE]
+                             print which of several hangers takes which pot, as HTML; of a folder every hanger file in it
   sling FILE                 solve one sling (JSON) and print its answer
   schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; place, of place --json; shelf, the file
   catalogue [WORD] [--json]  list the catalogue's values, or those found under a word, with basis and source
@@ -84,12 +87,12 @@ export function schemaCommand(args: readonly string[]): Output {
 }
 
 /** The whole command line: a verb and its arguments; `today`: YYYY-MM-DD. */
-export function runCommand(argv: readonly string[], readFile: ReadFile, today: string): Output {
+export function runCommand(argv: readonly string[], readFile: ReadFile, today: string, listFolder: ListFolder): Output {
   const [verb, ...args] = argv
   switch (verb) {
     case 'check': return checkCommand(args, readFile)
     case 'place': return placeCommand(args, readFile)
-    case 'sheet': return sheetCommand(args, readFile, today)
+    case 'sheet': return sheetCommand(args, readFile, today, listFolder)
     case 'sling': return slingCommand(args, readFile)
     case 'schema': return schemaCommand(args)
     case 'catalogue': return catalogueCommand(args)

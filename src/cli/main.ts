@@ -1,6 +1,7 @@
-import { readFileSync, statSync } from 'node:fs'
-import { resolve } from 'node:path'
+import { readdirSync, readFileSync, statSync } from 'node:fs'
+import { join, resolve } from 'node:path'
 import { runCommand } from './commands'
+import type { ListFolder } from './listFolder'
 import type { ReadFile } from './readFile'
 
 /** Largest file that is read, bytes; a hanger file has a few thousand. */
@@ -25,13 +26,23 @@ const readFile: ReadFile = (file) => {
   }
 }
 
+const listFolder: ListFolder = (path) => {
+  try {
+    if (!statSync(resolve(path)).isDirectory()) return null
+    return readdirSync(resolve(path)).filter((name) => name.endsWith('.strandwise')).sort().map((name) => join(path, name))
+  } catch {
+    // What cannot be looked into is told when it is read.
+    return null
+  }
+}
+
 /** The day by the clock of the place, YYYY-MM-DD. */
 function todayText(now: Date): string {
   const two = (part: number): string => String(part).padStart(2, '0')
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
 }
 
-const { out, err, exit } = runCommand(process.argv.slice(2), readFile, todayText(new Date()))
+const { out, err, exit } = runCommand(process.argv.slice(2), readFile, todayText(new Date()), listFolder)
 process.exitCode = exit
 process.stderr.write(err)
 process.stdout.write(out)

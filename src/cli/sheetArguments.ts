@@ -2,8 +2,9 @@ import { isSheetKind, SHEET_KINDS, type SheetKind } from '../sheet/sheetKinds'
 import type { PageFormat } from '../sheet/sheet'
 
 export interface SheetRequest {
-  readonly file: string
-  readonly kind: SheetKind
+  /** One; of a chart several, or folders. */
+  readonly files: readonly [string, ...string[]]
+  readonly kind: SheetKind | 'chart'
   readonly format: PageFormat
   readonly draft: boolean
 }
@@ -11,12 +12,12 @@ export type SheetArguments = { readonly ok: true; readonly request: SheetRequest
 
 /** Sizes as they are written on the command line. */
 const SIZES: Readonly<Record<string, PageFormat>> = { a4: 'a4', letter: 'letter', a5: 'a5', 'half-letter': 'halfLetter' }
-const KINDS = Object.keys(SHEET_KINDS)
+const KINDS = [...Object.keys(SHEET_KINDS), 'chart']
 
 const listed = (words: readonly string[]): string => (words.length === 1 ? words[0] ?? '' : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`)
 const fault = (why: string): SheetArguments => ({ ok: false, why })
 
-/** Reads the arguments of `sheet`: one file, `--kind`, `--size` (A4 where it is not said) and `--draft`, in any order. */
+/** Reads the arguments of `sheet`: one file (of a chart several, or folders), `--kind`, `--size` (A4 where it is not said) and `--draft`, in any order. */
 export function sheetArguments(args: readonly string[]): SheetArguments {
   const files: string[] = []
   const said = new Map<string, string>()
@@ -33,11 +34,11 @@ export function sheetArguments(args: readonly string[]): SheetArguments {
     else files.push(word)
   }
   const [file, ...rest] = files
-  if (file === undefined || rest.length > 0) return fault('sheet needs exactly one hanger file.')
   const kind = said.get('--kind')
+  if (file === undefined || (rest.length > 0 && kind !== 'chart')) return fault(kind === 'chart' ? 'sheet needs a folder or hanger files.' : 'sheet needs exactly one hanger file.')
   if (kind === undefined) return fault(`sheet needs --kind: ${listed(KINDS)}.`)
-  if (!isSheetKind(kind)) return fault(`sheet does not know the kind ${kind}; it knows ${listed(KINDS)}.`)
+  if (kind !== 'chart' && !isSheetKind(kind)) return fault(`sheet does not know the kind ${kind}; it knows ${listed(KINDS)}.`)
   const size = said.get('--size') ?? 'a4'
   const format = Object.hasOwn(SIZES, size) ? SIZES[size] : undefined
-  return format === undefined ? fault(`sheet does not know the size ${size}; it knows ${listed(Object.keys(SIZES))}.`) : { ok: true, request: { file, kind, format, draft } }
+  return format === undefined ? fault(`sheet does not know the size ${size}; it knows ${listed(Object.keys(SIZES))}.`) : { ok: true, request: { files: [file, ...rest], kind, format, draft } }
 }

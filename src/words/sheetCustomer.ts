@@ -3,7 +3,6 @@ import type { Verdict } from '../check/verdict'
 import type { Answers } from '../hanger/fields'
 import { massLeastText, massLimitText, massText, timeText } from './amounts'
 import { dayText } from './care'
-import { FIELD_WORDS } from './fields'
 import { BENEATH_TEXTS } from './sheetFoot'
 import { potWidthText, potWidthUpToText, waterText } from './sheetAmounts'
 
@@ -35,13 +34,22 @@ export const NO_WEIGHT_TOLD: Readonly<Record<'fails' | 'not enough known', strin
 }
 
 export const POTS_TITLE = 'Pots that fit, across the rim'
-const POT_NAMES: Readonly<Record<PotMaterialKind, string>> = {
+export const POT_NAMES: Readonly<Record<PotMaterialKind, string>> = {
   terracotta: 'Clay', stoneware: 'Glazed stoneware', porcelain: 'Porcelain', plastic: 'Plastic', concrete: 'Concrete', fibreCement: 'Fibre cement', glass: 'Glass', steel: 'Steel', wood: 'Wood',
 }
 /** One line of the pots that fit; `smallest`: rim of the smallest usual pot, m. */
-export function potsText(material: PotMaterialKind, runs: readonly { readonly from: number; readonly to: number }[], smallest: number): string {
+export const potsText = (material: PotMaterialKind, runs: readonly PotRun[], smallest: number): string => `${POT_NAMES[material]}: ${potSizesText(runs, smallest)}`
+
+/** Rims from the smallest to the largest of a run, m. */
+interface PotRun {
+  readonly from: number
+  readonly to: number
+}
+
+/** Sizes that fit, as runs; `smallest`: as above. */
+export function potSizesText(runs: readonly PotRun[], smallest: number): string {
   const sizes = runs.map((run) => (run.from === smallest && run.to > smallest ? potWidthUpToText(run.to) : potWidthText(run)))
-  return `${POT_NAMES[material]}: ${sizes.length === 0 ? 'none of the usual sizes' : sizes.join(' and ')}`
+  return sizes.length === 0 ? 'none of the usual sizes' : sizes.join(' and ')
 }
 export const POTS_NOTE = 'Round pots of usual shape, with its mix and a plant of their size. Weigh what you hang: the weight above counts.'
 
@@ -107,9 +115,11 @@ export function neverTexts(beneath: Answers['place.beneath'], told: boolean): re
   ]
 }
 
+const EXPOSURE_TEXTS: Readonly<Record<Answers['place.exposure'], string>> = { indoors: 'hung indoors and dry', steamy: 'hung in a steamy room', outdoors: 'hung outdoors' }
+
 /** What the weight was reckoned for. */
 export const reckonedText = (answers: Pick<Answers, 'place.beneath' | 'place.exposure' | 'place.life'>): string =>
-  `Reckoned for ${BENEATH_TEXTS[answers['place.beneath']]}, hung ${FIELD_WORDS['place.exposure'].choices[answers['place.exposure']] ?? answers['place.exposure']}, for ${timeText(answers['place.life'])}.`
+  `Reckoned for ${BENEATH_TEXTS[answers['place.beneath']]}, ${EXPOSURE_TEXTS[answers['place.exposure']]}, for ${timeText(answers['place.life'])}.`
 
 /** What marks every page of a draft. */
 export function draftText(verdict: Verdict): string {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { catalogueEntries } from '../../../src/catalogue/entries'
 import { runCommand, USAGE } from '../../../src/cli/commands'
 
-const run = (...args: string[]) => runCommand(['catalogue', ...args], () => ({ ok: false, why: 'the catalogue reads no file.' }), '2026-11-26')
+const run = (...args: string[]) => runCommand(['catalogue', ...args], () => ({ ok: false, why: 'the catalogue reads no file.' }), '2026-11-26', () => null)
 const lines = (text: string): readonly string[] => text.trimEnd().split('\n')
 
 describe('catalogue', () => {

@@ -27,7 +27,7 @@ const read: ReadFile = (file) => {
   const text = FILES[file]
   return text === undefined ? { ok: false, why: 'there is no such file.' } : { ok: true, text }
 }
-const run = (...argv: string[]) => runCommand(argv, read, '2026-11-26')
+const run = (...argv: string[]) => runCommand(argv, read, '2026-11-26', () => null)
 const answers = (...argv: string[]) => run(...argv).out.trimEnd().split('\n').map((line) => JSON.parse(line) as Record<string, unknown>)
 
 describe('check', () => {
@@ -132,7 +132,7 @@ describe('check', () => {
 
 describe('sling', () => {
   const input = { A: [[0, 0, 1], [0, 0, 1], [0, 0, 1]], B: [[0.1, 0, 0.17], [-0.05, 0.0866, 0.17], [-0.05, -0.0866, 0.17]], L0: [0.7, 0.7, 0.7], EA: [2900, 2900, 2900], mass: 5, cg: [0, 0, 0.085], ell: 0.1 }
-  const sling = (text: string) => runCommand(['sling', 's.json'], () => ({ ok: true, text }), '2026-11-26')
+  const sling = (text: string) => runCommand(['sling', 's.json'], () => ({ ok: true, text }), '2026-11-26', () => null)
 
   test('answers with every key, 0 for a rest', () => {
     const { out, exit } = sling(JSON.stringify(input))

@@ -18,7 +18,7 @@ const read: ReadFile = (file) => {
   const text = FILES[file]
   return text === undefined ? { ok: false, why: 'there is no such file.' } : { ok: true, text }
 }
-const run = (...argv: string[]) => runCommand(['place', ...argv], read, '2026-11-26')
+const run = (...argv: string[]) => runCommand(['place', ...argv], read, '2026-11-26', () => null)
 const answer = (file: string) => PLACE_ANSWER.parse(JSON.parse(run(file, '--json').out))
 
 describe('place', () => {
@@ -58,6 +58,6 @@ describe('place', () => {
 
   test('has its line in the usage and its schema', () => {
     expect(USAGE).toContain('place FILE [--json]')
-    expect(JSON.parse(runCommand(['schema', 'place'], read, '2026-11-26').out)).toEqual(JSON.parse(JSON.stringify(placeSchema())))
+    expect(JSON.parse(runCommand(['schema', 'place'], read, '2026-11-26', () => null).out)).toEqual(JSON.parse(JSON.stringify(placeSchema())))
   })
 })

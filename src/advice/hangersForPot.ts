@@ -1,0 +1,43 @@
+import { isWorse } from '../check/verdict'
+import type { HangerDocument, Patch } from '../hanger/document'
+import { FIELD_PATHS } from '../hanger/fields'
+import { checkPatched } from './evaluate'
+import { heaviestPot } from './heaviestPot'
+import { groupOf, OF_ITS_PLANT, OF_ITS_POT, withoutPot } from './potsThatFit'
+import { takes, tryPot, type ChartCell, type ChartHanger } from './sizeChart'
+
+/** How a hanger takes the pot asked about. */
+export interface PotTaken extends Omit<ChartCell, 'material' | 'rim'> {
+  readonly file: string
+  readonly document: HangerDocument
+  /** Heaviest watered pot of that hanger, kg; null where none may be promised. */
+  readonly heaviest: number | null
+  readonly takes: boolean
+}
+
+/** What goes with a pot into another hanger: itself, its weight, what stands in and under it, its mix and its plant. */
+const WITH_POT: readonly string[] = [...OF_ITS_POT, 'mix', 'layer', 'topping', 'plant', 'seat']
+
+/** The answers that tell a pot, as typed. */
+export function potOf({ typed }: HangerDocument): Patch {
+  const paths = FIELD_PATHS.filter((path) => WITH_POT.includes(groupOf(path)) || OF_ITS_PLANT.includes(path))
+  return { ...Object.fromEntries(paths.flatMap((path) => (typed[path] === undefined ? [] : [[path, typed[path]]]))), 'pot.have': 'yes' }
+}
+
+/**
+ * Which of several hangers take a pot: each is checked whole with the pot of a document in it, the place left aside.
+ * Yields each as it is tried; returns all, those that take it first, the best of them before the rest.
+ */
+export function* hangersForPot(hangers: readonly ChartHanger[], pot: HangerDocument): Generator<PotTaken, readonly PotTaken[]> {
+  const patch = potOf(pot)
+  const tried: PotTaken[] = []
+  for (const { file, document } of hangers) {
+    const bare = withoutPot(document)
+    const heaviest = heaviestPot(document)?.watered ?? null
+    const found = tryPot(bare === null ? null : checkPatched(bare, patch), heaviest)
+    const taken: PotTaken = { ...found, file, document, heaviest, takes: takes(found) }
+    tried.push(taken)
+    yield taken
+  }
+  return tried.toSorted((a, b) => Number(b.takes) - Number(a.takes) || (isWorse(a.verdict, b.verdict) ? 1 : isWorse(b.verdict, a.verdict) ? -1 : 0))
+}

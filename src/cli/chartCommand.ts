@@ -1,0 +1,46 @@
+import { CHART_MATERIALS, sizeChart, type ChartHanger, type SizeChart } from '../advice/sizeChart'
+import { USUAL_RIMS } from '../advice/potsThatFit'
+import { parseDocument } from '../hanger/parse'
+import { resolveDocument } from '../hanger/resolve'
+import type { PageFormat } from '../sheet/sheet'
+import { sheetHtml } from '../sheet/sheetHtml'
+import { sizeChartSheet } from '../sheet/sizeChartSheet'
+import { problemText } from '../words/problems'
+import type { ListFolder } from './listFolder'
+import type { Output } from './output'
+import type { ReadFile } from './readFile'
+
+type Found = { readonly hanger: ChartHanger } | { readonly sentences: readonly string[] }
+
+function read(path: string, readFile: ReadFile): Found {
+  const text = readFile(path)
+  if (!text.ok) return { sentences: [`${path}: ${text.why}`] }
+  const parsed = parseDocument(text.text)
+  if (!parsed.ok) return { sentences: parsed.problems.map((p) => `${path}: ${problemText(p)}`) }
+  const resolved = resolveDocument(parsed.document)
+  if (!resolved.ok) return { sentences: resolved.problems.map((p) => `${path}: ${problemText(p)}`) }
+  return { hanger: { file: path, document: parsed.document } }
+}
+
+function allOf(steps: ReturnType<typeof sizeChart>): SizeChart {
+  let step = steps.next()
+  while (step.done !== true) step = steps.next()
+  return step.value
+}
+
+/**
+ * `sheet FOLDER|FILE… --kind chart [--size SIZE]`: the size chart of all hangers named, a folder standing for the hanger files in
+ * it. Those that cannot be read are told on stderr and left out. Exit 0; 2 if any could not be read, or there is none.
+ */
+export function chartCommand(paths: readonly string[], format: PageFormat, today: string, readFile: ReadFile, listFolder: ListFolder): Output {
+  const listed = paths.map((path) => ({ path, inside: listFolder(path) }))
+  const empty = listed.filter(({ inside }) => inside?.length === 0).map(({ path }) => `${path}: no hanger file is in this folder.`)
+  const found = listed.flatMap(({ path, inside }) => inside ?? [path]).map((path) => read(path, readFile))
+  const hangers = found.flatMap((one) => ('hanger' in one ? [one.hanger] : []))
+  const sentences = [...empty, ...found.flatMap((one) => ('hanger' in one ? [] : one.sentences))]
+  return {
+    out: hangers.length === 0 ? '' : sheetHtml(sizeChartSheet(allOf(sizeChart(hangers, { rims: USUAL_RIMS, materials: CHART_MATERIALS })), { format, today })),
+    err: sentences.map((sentence) => `${sentence}\n`).join(''),
+    exit: sentences.length > 0 ? 2 : 0,
+  }
+}
