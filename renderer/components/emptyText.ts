@@ -1,4 +1,7 @@
 import { fieldOf, type FieldPath } from '#core'
+import { texts } from '../texts/texts'
+
+const t = texts.form
 
 /** What is left open because there is none of it, not because it is not known. */
 const NONE: ReadonlySet<FieldPath> = new Set([
@@ -9,6 +12,6 @@ const NONE: ReadonlySet<FieldPath> = new Set([
 export function emptyText(path: FieldPath): string {
   const { type } = fieldOf(path)
   if (type === 'text') return ''
-  if (type === 'date') return 'year-month-day'
-  return NONE.has(path) ? 'none' : 'not known'
+  if (type === 'date') return t.dateExample
+  return NONE.has(path) ? t.none : t.notKnown
 }

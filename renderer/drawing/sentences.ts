@@ -1,4 +1,7 @@
 import { CASE_NAMES, forceText, hangsFrom, lengthText, numberText, pullerOf, speedText, swingPeriod, type CaseCode, type CheckResult } from '#core'
+import { texts } from '../texts/texts'
+
+const t = texts.pictured
 
 type Sling = NonNullable<CheckResult['solved']['slings']>[CaseCode]
 
@@ -20,26 +23,24 @@ export function tiltOf(check: CheckResult, situation: CaseCode): number | null {
 
 const TROUBLE: Readonly<Record<Sling['trouble'], string | null>> = {
   none: null,
-  unstable: 'The pot does not rest upright; it is drawn as it was hung.',
-  'lost support': 'Fewer than three legs carry: the pot is not held, wherever it is drawn.',
-  'not converged': 'Where it comes to rest could not be found; it is drawn as it was hung.',
+  unstable: t.trouble.unstable,
+  'lost support': t.trouble.lostSupport,
+  'not converged': t.trouble.notConverged,
 }
-
-const DRAWN_PLUMB = 'It is drawn hanging plumb.'
 
 /** What moves the hanger in a situation, told with its numbers. */
 const MOVING: Readonly<Partial<Record<CaseCode, (check: CheckResult) => string>>> = {
   bump: ({ solved }) => {
     const period = swingPeriod(solved)
-    return `It swings 30° to each side of where it is drawn${period === null ? '' : `, there and back in ${numberText(Math.round(period * 10) / 10)} s`}.`
+    return period === null ? t.swings : t.swingsIn(numberText(Math.round(period * 10) / 10))
   },
-  gust: ({ solved: { gust } }) => (gust === null ? '' : `Gusts of ${speedText(gust.speed)} push with ${forceText(gust.force)}: it leans ${degrees(gust.leanWatered)} just watered, ${degrees(gust.lean)} dry, and may swing to ${degrees(Math.min(gust.swing, Math.PI / 2))}. ${DRAWN_PLUMB}`),
-  tug: ({ solved: { hanger, loads } }) => `${pullerOf(hanger.answers) === 'cat' ? 'A cat' : 'A child'} pulls with ${forceText(loads.tug.weight - loads.tug.weight / loads.tug.factor)}, straight down or a little to one side. ${DRAWN_PLUMB}`,
+  gust: ({ solved: { gust } }) => (gust === null ? '' : t.gust(speedText(gust.speed), forceText(gust.force), degrees(gust.leanWatered), degrees(gust.lean), degrees(Math.min(gust.swing, Math.PI / 2)))),
+  tug: ({ solved: { hanger, loads } }) => (pullerOf(hanger.answers) === 'cat' ? t.cat : t.child)(forceText(loads.tug.weight - loads.tug.weight / loads.tug.factor)),
 }
 
 function partedNote(sling: Sling | null, situation: CaseCode): string | null {
-  if (situation === 'strandParted') return 'The strand that has gone is on leg 1.'
-  return sling === null || sling.gone === null ? null : `Leg ${sling.gone + 1} is gone and is not drawn.`
+  if (situation === 'strandParted') return t.strandGone
+  return sling === null || sling.gone === null ? null : t.legGone(sling.gone + 1)
 }
 
 /** What has to be said beneath the caption so that the drawing is not misread. */
@@ -47,11 +48,11 @@ export function situationNotes(check: CheckResult, situation: CaseCode): readonl
   const sling = slingOf(check, situation)
   const tilt = tiltOf(check, situation)
   const notes = [
-    sling === null ? 'The legs are too short to close under the pot: nothing hangs.' : TROUBLE[sling.trouble],
-    tilt !== null && (tilt * 180) / Math.PI > NOTED_TILT ? `The pot tilts ${degrees(tilt)}.` : null,
+    sling === null ? t.nothingHangs : TROUBLE[sling.trouble],
+    tilt !== null && (tilt * 180) / Math.PI > NOTED_TILT ? t.tilts(degrees(tilt)) : null,
     MOVING[situation]?.(check) ?? partedNote(sling, situation),
     slackNote(check, situation),
-    sling === null ? null : 'Only what carries is drawn.',
+    sling === null ? null : t.onlyWhatCarries,
   ]
   return notes.filter((note) => note !== null)
 }
@@ -80,19 +81,18 @@ export function legPulls(check: CheckResult, situation: CaseCode): readonly LegP
 /** Which legs carry nothing, by their numbers; null where all carry. */
 function slackNote(check: CheckResult, situation: CaseCode): string | null {
   const slack = legPulls(check, situation).filter(({ isSlack }) => isSlack).map(({ number }) => number)
-  if (slack.length === 0) return null
-  return slack.length === 1 ? `Leg ${slack[0]} hangs slack.` : `Legs ${slack.slice(0, -1).join(', ')} and ${slack.at(-1)} hang slack.`
+  return slack.length === 0 ? null : t.legsSlack(slack)
 }
 
 /** A wall planter in words. */
 function panelDescription({ solved: { hanger: { answers }, geometry } }: CheckResult): string {
   const { panel, path, drop } = geometry
   if (!panel?.ok || !path.ok) return ''
-  const where = panel.onWall ? 'Before a wall a' : 'A'
+  const say = panel.onWall ? t.panelOnWall : t.panel
   return [
-    `${where} knotted panel ${lengthText(answers['panel.width'])} wide and ${lengthText(answers['panel.height'])} high hangs from a stick and ends ${lengthText(answers['panel.rise'])} above the rim.`,
-    `${answers['panel.front']} strands from each corner run round the front, ${degrees(path.angle)} from the vertical, and come to the pot ${lengthText(path.leave.z)} above its base; ${answers['panel.behind']} run down behind it.`,
-    drop === null ? '' : `From hook to end of fringe it measures ${lengthText(drop)}.`,
+    say(lengthText(answers['panel.width']), lengthText(answers['panel.height']), lengthText(answers['panel.rise'])),
+    t.panelStrands(String(answers['panel.front']), degrees(path.angle), lengthText(path.leave.z), String(answers['panel.behind'])),
+    drop === null ? '' : t.drop(lengthText(drop)),
   ].filter((s) => s !== '').join(' ')
 }
 
@@ -100,15 +100,16 @@ function panelDescription({ solved: { hanger: { answers }, geometry } }: CheckRe
 export function drawingDescription(check: CheckResult, situation: CaseCode): string {
   const { hanger: { answers }, geometry } = check.solved
   const { path } = geometry
-  const long = answers['pot.shape'] === 'trough' ? ` and ${lengthText(answers['pot.length'])} long` : ''
-  const pot = `The pot is ${lengthText(answers['pot.rim'])} wide${long} at the rim, ${lengthText(answers['pot.base'])} at its base and ${lengthText(answers['pot.height'])} high.`
+  const [rim, base, height] = [lengthText(answers['pot.rim']), lengthText(answers['pot.base']), lengthText(answers['pot.height'])]
+  const pot = answers['pot.shape'] === 'trough' ? t.trough(rim, lengthText(answers['pot.length']), base, height) : t.pot(rim, base, height)
   if (!path.ok) return [pot, ...situationNotes(check, situation)].join(' ')
   if (geometry.panel?.ok) return [`${situationTitle(situation)}.`, panelDescription(check), pot, ...situationNotes(check, situation)].join(' ')
-  const from = geometry.ringRadius > 0 ? 'from a level ring' : { ring: 'from a ring', bunched: 'from the hook', stick: 'from a stick' }[hangsFrom(answers)]
+  const from = t.hangFrom[geometry.ringRadius > 0 ? 'levelRing' : hangsFrom(answers)]
+  const legs = geometry.legs.some((leg) => Math.abs(leg.path.angle - path.angle) > 0.01) ? t.unlikeLegs : t.legs
   const ways = [
-    `${answers['make.legs']} legs hang ${from}, ${geometry.legs.some((leg) => Math.abs(leg.path.angle - path.angle) > 0.01) ? 'up to ' : ''}${degrees(path.angle)} from the vertical, and leave the pot ${lengthText(path.leave.z)} above its base.`,
-    `The hanging point is ${lengthText(path.top)} above the base.`,
-    geometry.drop === null ? '' : `From hook to end of fringe it measures ${lengthText(geometry.drop)}.`,
+    legs(String(answers['make.legs']), from, degrees(path.angle), lengthText(path.leave.z)),
+    t.hangingPoint(lengthText(path.top)),
+    geometry.drop === null ? '' : t.drop(lengthText(geometry.drop)),
   ]
   return [situationTitle(situation) + '.', ...ways, pot, ...situationNotes(check, situation)].filter((s) => s !== '').join(' ')
 }

@@ -11,9 +11,9 @@ import { GUIDES } from './en/guides'
 import { HABITS } from './en/habits'
 import { HANGERS } from './en/hangers'
 import { HELP } from './en/help'
+import { PICTURED } from './en/pictured'
 import { PLACE } from './en/place'
 import { QUESTIONS } from './en/questions'
-import { SHEETS } from './en/sheets'
 import { SHELF } from './en/shelf'
 import { SITUATIONS } from './en/situations'
 import { STRENGTH } from './en/strength'
@@ -34,9 +34,9 @@ const EN = {
   habits: HABITS,
   hangers: HANGERS,
   help: HELP,
+  pictured: PICTURED,
   place: PLACE,
   questions: QUESTIONS,
-  sheets: SHEETS,
   shelf: SHELF,
   situations: SITUATIONS,
   strength: STRENGTH,

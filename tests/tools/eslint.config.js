@@ -23,7 +23,7 @@ const noHiddenInput = [
 /** Attributes that are read out or shown. */
 const SAID_ATTRIBUTES = ['aria-label', 'aria-description', 'aria-placeholder', 'aria-roledescription', 'aria-valuetext', 'alt', 'label', 'placeholder', 'title']
 /** Folders whose texts all stand in renderer/texts. */
-const inCatalogue = ['care/*', 'shelf/*', 'catalogue/*', 'hangers/*', 'place/*', 'weight/*', 'guides/**/*', 'habits/*', 'strength/*', 'components/{SituationsBar,FieldChoice,FieldInput,FieldText,FileDrop,BuildPicture,FormulaText,QuestionList,DropList,CautionList,FieldNotes,WorkedSum,LinkSituations,RemedyList,VerdictBand,ThreeDoors,HelpDialog,QuestionDialog,DialogShell}']
+const inCatalogue = ['care/*', 'shelf/*', 'catalogue/*', 'hangers/*', 'place/*', 'weight/*', 'guides/**/*', 'habits/*', 'strength/*', 'drawing/*', 'components/!(HeaderStrip|LinkCard)', 'texts/*']
 const SAID = ['VElement > VExpressionContainer', `VAttribute[directive=true][key.name.name="bind"][key.argument.name=/^(${SAID_ATTRIBUTES.join('|')})$/] > VExpressionContainer`]
 const bareStrings = SAID.flatMap((said) => ['> Literal', 'ConditionalExpression > Literal', 'LogicalExpression > Literal'].map((place) => `${said} ${place}[value=/[A-Za-z]{2}/]`).concat(`${said} TemplateElement[value.raw=/[A-Za-z]{2}/]`))
   .map((selector) => ({ selector, message: 'What the window says stands in renderer/texts.' }))

@@ -29,4 +29,8 @@ export const FORM = {
   clear: 'clear',
   clearField: (label: string) => `Clear: ${label}`,
   notSaid: 'not said',
+  /** What stands in pencil in an empty field. */
+  dateExample: 'year-month-day',
+  none: 'none',
+  notKnown: 'not known',
 } as const
