@@ -14,6 +14,7 @@ import { HELP } from './en/help'
 import { PICTURED } from './en/pictured'
 import { PLACE } from './en/place'
 import { QUESTIONS } from './en/questions'
+import { SHEETS } from './en/sheets'
 import { SHELF } from './en/shelf'
 import { SITUATIONS } from './en/situations'
 import { STRENGTH } from './en/strength'
@@ -37,6 +38,7 @@ const EN = {
   pictured: PICTURED,
   place: PLACE,
   questions: QUESTIONS,
+  sheets: SHEETS,
   shelf: SHELF,
   situations: SITUATIONS,
   strength: STRENGTH,
