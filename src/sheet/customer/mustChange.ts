@@ -6,7 +6,7 @@ import { findingText } from '../../words/findings'
 import { CHANGE_LEADS, CHANGE_PARTS_TITLES, changeTitle, HELPS_TITLE, NO_REMEDY_TEXT, partInTrouble, REMEDIES_TITLE, remedyLine } from '../../words/sheetChange'
 import type { Block } from '../block'
 import type { SheetFacts } from '../facts'
-import { footBlocks, noticesOf } from '../foot'
+import { footBlocks } from '../foot'
 import type { SheetOptions } from '../options'
 import { ownVerdict } from '../ownVerdict'
 import type { Sheet } from '../sheet'
@@ -29,7 +29,7 @@ export function mustChangeSheet({ document, answer: { check, remedies } }: Sheet
   const none: readonly Block[] = remedies.length === 0 && held === 'fails' ? [{ kind: 'paragraph', weight: 'plain', text: NO_REMEDY_TEXT }] : []
   const title = changeTitle(document.name, held)
   return {
-    kind: held === 'fails' ? 'mustChange' : 'notKnown', title, language: 'en', format, draft: null, notices: noticesOf(check),
+    kind: held === 'fails' ? 'mustChange' : 'notKnown', title, language: 'en', format, draft: null, notices: [{ code: held === 'fails' ? 'FAILS' : 'NOT_KNOWN' }],
     pages: [{
       side: 'front',
       blocks: [

@@ -99,6 +99,7 @@ describe('a hanger of which no weight may be told', () => {
   it('that fails gets what must change in place of its sheet: findings and remedies, and no figure', () => {
     const sheet = customer(factsOf(FAILING))
     expect(sheet.kind).toBe('mustChange')
+    expect(sheet.notices).toEqual([{ code: 'FAILS' }])
     expect(ofKind(sheet, 'figure')).toEqual([])
     expect(ofKind(sheet, 'steps')).toEqual([])
     expect(textOf(sheet)).toContain('This hanger fails.')
@@ -109,6 +110,7 @@ describe('a hanger of which no weight may be told', () => {
   it('of which not enough is known says what would settle it', () => {
     const sheet = customer(factsOf(UNKNOWN))
     expect(sheet.kind).toBe('notKnown')
+    expect(sheet.notices).toEqual([{ code: 'NOT_KNOWN' }])
     expect(ofKind(sheet, 'figure')).toEqual([])
     expect(textOf(sheet)).toContain('Weigh 10 m of it')
   })
