@@ -57,7 +57,7 @@ test('every kind of remedy that the demos offer is tried on and undone', async (
     for (const rung of await hanger.ladder.getByRole('button').all()) {
       await rung.click()
       await expect(hanger.remedies.getByText('Looking for remedies.')).toHaveCount(0)
-      for (const name of await hanger.remedies.getByRole('button').evaluateAll((all) => all.map((button) => button.getAttribute('aria-label') ?? ''))) {
+      for (const name of await hanger.remedies.getByRole('button', { name: /^Try it/ }).evaluateAll((all) => all.map((button) => button.getAttribute('aria-label') ?? ''))) {
         if (met.has(name)) continue
         met.add(name)
         await hanger.remedies.getByRole('button', { name, exact: true }).click()
