@@ -24,7 +24,7 @@ export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
   check FILE… [--json]       check hanger files; --json gives one line of JSON for each
   place FILE [--json]        say what fixing the hanger needs in each usual wall and ceiling, and what to ask the customer
   sheet FILE --kind KIND [--size SIZE] [--draft]
-                             print a sheet as HTML: KIND is customer, tag or workshop; SIZE is a4 (the default), letter, a5 or half-letter
+                             print a sheet as HTML: KIND is customer, tag, workshop or record; SIZE is a4 (the default), letter, a5 or half-letter
   sheet FOLDER|FILE… --kind chart [--size SIZE]
                              print which of several hangers takes which pot, as HTML; of a folder every hanger file in it
   sling FILE                 solve one sling (JSON) and print its answer

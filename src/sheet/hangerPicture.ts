@@ -1,7 +1,7 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { PartKey } from '../check/parts'
 import { frontView } from '../drawing/frontView'
-import type { Drawing, Point, Shape } from '../drawing/shape'
+import type { Ink, Point, Shape } from '../drawing/shape'
 import type { LabelledPart } from '../words/sheetCustomer'
 import type { Picture } from './block'
 
@@ -21,10 +21,13 @@ function pointsOf(shape: Shape): readonly Point[] {
   return [[x - reach, y - reach], [x + reach, y + reach]]
 }
 
-/** The strand laid out straight beside the hanger stands left of all else. */
-function laidOutAt({ shapes, captions }: Drawing): number | null {
-  if (captions.laidOut === undefined) return null
-  return Math.min(...shapes.flatMap((shape) => (shape.kind === 'cord' ? shape.axis.map(([x]) => x) : [])))
+const BODY: readonly Ink[] = ['pot', 'wire', 'plant', 'building']
+
+/** Strands that are laid out straight to be measured stand beside all of the hanger that is no cord. */
+function isLaidOut(shapes: readonly Shape[]): (shape: Shape) => boolean {
+  const xs = shapes.filter(({ ink }) => BODY.includes(ink)).flatMap(pointsOf).map(([x]) => x)
+  const [left, right] = [Math.min(...xs), Math.max(...xs)]
+  return (shape) => shape.ink === 'cord' && (pointsOf(shape).every(([x]) => x < left) || pointsOf(shape).every(([x]) => x > right))
 }
 
 const inInk = (shape: Shape): Shape => (shape.pencil ? { ...shape, pencil: false } : shape)
@@ -32,9 +35,8 @@ const inInk = (shape: Shape): Shape => (shape.pencil ? { ...shape, pencil: false
 /** The hanger just watered, from the front: in ink, without what only explains the drawing on screen. */
 export function hangerPicture(check: CheckResult): Picture {
   const drawing = frontView(check, 'watered')
-  const beside = laidOutAt(drawing)
-  const isLaidOut = (shape: Shape): boolean => beside !== null && pointsOf(shape).every(([x]) => Math.abs(x - beside) < 0.01)
-  const shapes = drawing.shapes.filter((shape) => !isExtra(shape) && !isLaidOut(shape)).map(inInk)
+  const aside = isLaidOut(drawing.shapes)
+  const shapes = drawing.shapes.filter((shape) => !isExtra(shape) && !aside(shape)).map(inInk)
   const points = shapes.flatMap(pointsOf)
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)]
   const [bottom, top] = [Math.min(...ys), Math.max(...ys)]

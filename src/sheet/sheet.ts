@@ -15,7 +15,7 @@ export interface Page {
 
 /** A sheet to be shown, printed or written: plain data, every word of it made. */
 export interface Sheet {
-  readonly kind: 'customer' | 'mustChange' | 'notKnown' | 'tag' | 'workshop' | 'chart'
+  readonly kind: 'customer' | 'mustChange' | 'notKnown' | 'tag' | 'workshop' | 'record' | 'chart'
   readonly title: string
   readonly language: string
   readonly format: PageFormat

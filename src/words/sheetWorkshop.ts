@@ -13,6 +13,13 @@ import { linkName } from './tiers'
 
 export const workshopTitle = (name: string): string => `${sheetName(name)}: workshop sheet`
 
+export const recordTitle = (name: string): string => `${sheetName(name)}: record`
+export const NOTHING_RECORDED = 'Nothing is recorded yet: neither when it was made, nor its tag, nor that it was sold or looked at.'
+export const CHANGED_TITLE = 'Changed since it was sold'
+export const CHANGED_COLUMNS = ['Question', 'As sold', 'Now'] as const
+export const NOT_SAID = 'not said'
+export const CARE_TITLE = 'Care'
+
 export const INPUTS_TITLE = 'What was said, and what was assumed'
 export const INPUT_COLUMNS = ['Question', 'Answer', 'How known'] as const
 export const AS_TYPED = 'as typed'

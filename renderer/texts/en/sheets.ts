@@ -9,7 +9,7 @@ export const SHEETS = {
   ofAll: 'every hanger in my folder',
   kind: 'Sheet',
   /** By the kinds the core makes; one that has no name here is called as it is asked for. */
-  kinds: { customer: 'for the customer', tag: 'tag', workshop: 'for the workshop' },
+  kinds: { customer: 'for the customer', tag: 'tag', workshop: 'for the workshop', record: 'record' },
   format: 'Paper',
   formats: { a4: 'A4', letter: 'Letter', a5: 'A5, half of A4', halfLetter: 'half Letter' },
   draft: 'as a draft, marked so on every page',

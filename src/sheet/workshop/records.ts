@@ -3,7 +3,7 @@ import type { CheckResult } from '../../check/checkHanger'
 import { pullTestSummary } from '../../check/pullTests'
 import { testHangFaults, testHangMass } from '../../check/testHang'
 import type { HangerDocument } from '../../hanger/document'
-import { INSPECTION_COLUMNS } from '../../hanger/inspectionFields'
+import { INSPECTION_COLUMNS, type InspectionKind } from '../../hanger/inspectionFields'
 import { PULL_TEST_COLUMNS } from '../../hanger/pullTestFields'
 import { dayText } from '../../words/care'
 import { findingText } from '../../words/findings'
@@ -19,7 +19,7 @@ export function testBlocks({ pullTests }: HangerDocument, check: CheckResult): r
   const { answers, given } = hanger
   const [, ...cells] = PULL_TEST_COLUMNS
   const rows = pullTests.map(({ typed }, i): TableRow => ({
-    head: typed.date === undefined ? String(i + 1) : `${i + 1}, ${typed.date}`,
+    head: typed.date === undefined ? String(i + 1) : `${i + 1}, ${dayText(typed.date.trim())}`,
     cells: [typed.load ?? '–', ...cells.filter((column) => column !== 'date').map((column) => PULL_TEST_WORDS[column].choices[typed[column] ?? ''] ?? typed[column] ?? '–')],
   }))
   const sets = pullTestSummary(hanger.pullTests, answers['cord.fibre']).sets.map(pullTestSetText)
@@ -51,8 +51,8 @@ export function recordFacts(document: HangerDocument, { solved: { hanger: { answ
 export function recordBlocks(document: HangerDocument, check: CheckResult): readonly Block[] {
   const items = recordFacts(document, check)
   const rows = document.inspections.map(({ typed }): TableRow => {
-    const [date, ...cells] = INSPECTION_COLUMNS.map((column) => (column === 'what' ? INSPECTION_NAMES[typed.what as keyof typeof INSPECTION_NAMES] : typed[column]) ?? '–')
-    return { head: date ?? '–', cells }
+    const [, ...cells] = INSPECTION_COLUMNS.map((column) => (column === 'what' ? INSPECTION_NAMES[(typed.what?.trim() ?? 'note') as InspectionKind] : typed[column]) ?? '–')
+    return { head: typed.date === undefined ? '–' : dayText(typed.date.trim()), cells }
   })
   return [
     ...(items.length === 0 ? [] : [{ kind: 'heading', level: 2, text: RECORD_TITLE } as const, { kind: 'facts', items } as const]),

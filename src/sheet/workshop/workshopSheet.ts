@@ -24,12 +24,10 @@ import { recordBlocks, testBlocks } from './records'
 export const workshopSheet = (facts: SheetFacts, options: SheetOptions): Sheet => onPaper((): Sheet => {
   const { document, answer: { check }, limit } = facts
   const title = workshopTitle(document.name)
-  const foot = shortFoot(title, check, options.today)
   const care = careSentences(check.care)
   const weight: Block = limit === null
     ? { kind: 'paragraph', weight: 'strong', text: NO_WEIGHT_TOLD[ownVerdict(check) === 'fails' ? 'fails' : 'not enough known'] }
     : heaviestFigure(limit)
-  const page = (blocks: readonly Block[]): Sheet['pages'][number] => ({ side: 'front', blocks, foot })
   return {
     kind: 'workshop', title, language: 'en', format: options.format, draft: null, notices: noticesOf(check),
     pages: [
@@ -47,8 +45,7 @@ export const workshopSheet = (facts: SheetFacts, options: SheetOptions): Sheet =
         ],
         foot: footBlocks(check, options.today),
       },
-      page([...cordBlocks(check), ...testBlocks(document, check)]),
-      page([inputsTable(document, check)]),
+      { side: 'front', blocks: [...cordBlocks(check), ...testBlocks(document, check), inputsTable(document, check)], foot: shortFoot(title, check, options.today) },
     ],
   }
 })

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { checkHanger, DEMOS, freezeAsSold, parseDocument, resolveDocument, withInspections, type HangerDocument, type Patch } from '#core'
+import { checkHanger, DEMOS, editField, freezeAsSold, parseDocument, resolveDocument, withInspections, type HangerDocument, type Patch } from '#core'
 import type { Block } from '../../../src/sheet/block'
 import type { SheetFacts } from '../../../src/sheet/facts'
 import type { Sheet } from '../../../src/sheet/sheet'
 import { sheetHtml } from '../../../src/sheet/sheetHtml'
+import { recordSheet } from '../../../src/sheet/workshop/recordSheet'
 import { workshopSheet } from '../../../src/sheet/workshop/workshopSheet'
 import { documentOf, ORDINARY } from '../hanger/hangerOf'
 
@@ -61,7 +62,7 @@ describe('a workshop sheet', () => {
     const looked = sheetOf(withInspections(frozen.document, [{ typed: { date: '2027-05-01', what: 'strandGone', leg: '2', note: 'chafed' }, extra: {} }]))
     const text = textOf(looked)
     for (const part of ['18 October 2026', 'B 12', 'Ms Åberg', 'FERN-07', 'on 2 November 2026']) expect(text).toContain(part)
-    expect(tableOf(looked, 'Looked at').rows).toEqual([{ head: '2027-05-01', cells: ['strand counted as gone', '2', '–', 'chafed'] }])
+    expect(tableOf(looked, 'Looked at').rows).toEqual([{ head: '1 May 2027', cells: ['strand counted as gone', '2', '–', 'chafed'] }])
     expect(text).toContain('One strand of leg 2 is counted as gone')
   })
 
@@ -81,4 +82,23 @@ it.each(DEMOS.map(({ file, text }) => [file, text] as const))('of %s has no hole
   }
   const html = sheetHtml(sheet)
   expect(html).not.toMatch(/undefined|NaN|\[object/)
+})
+
+describe('a record sheet', () => {
+  const frozen = freezeAsSold(documentOf({ ...ORDINARY, 'make.code': 'FERN-07' }), '2026-11-02')
+  const sheetOfRecord = (document: HangerDocument): Sheet => recordSheet(factsOf(document), { format: 'a5', today: '2027-06-01', draft: false })
+
+  it('sets what changed beside what was sold', () => {
+    if (!frozen.ok) throw new Error(frozen.reason)
+    const later = editField(editField(frozen.document, 'hook.kind', 'open'), 'cord.lot', 'B 12')
+    expect(tableOf(sheetOfRecord(later), 'Changed since').rows).toEqual([
+      { head: 'Roll or lot', cells: ['not said', 'B 12'] },
+      { head: 'Open hook or closed eye?', cells: ['closed eye, welded or forged', 'open hook'] },
+    ])
+    expect(() => tableOf(sheetOfRecord(frozen.document), 'Changed since')).toThrow('no table')
+  })
+
+  it('says so where nothing is recorded', () => {
+    expect(textOf(sheetOfRecord(documentOf(ORDINARY)))).toContain('Nothing is recorded yet')
+  })
 })
