@@ -17,8 +17,8 @@ function factsOnce(key: string, document: () => HangerDocument): SheetFacts {
 export const factsOf = (patch: Patch): SheetFacts => factsOnce(JSON.stringify(patch), () =>
   documentOf(Object.fromEntries(Object.entries({ ...ORDINARY, ...patch }).filter(([, text]) => text !== ''))))
 
-/** A hanger of each arrangement, and one that fails. */
-export const SHEET_DEMOS = ['fern-over-the-sideboard', 'glazed-pot-by-the-reading-chair', 'herbs-in-a-row', 'spider-plant-on-the-study-wall', 'two-tiers-at-the-landing-window'] as const
+/** A hanger of each arrangement but the ordinary one. */
+export const SHEET_DEMOS = ['herbs-in-a-row', 'spider-plant-on-the-study-wall', 'two-tiers-at-the-landing-window'] as const
 
 /** The facts of a demo. */
 export const factsOfDemo = (name: (typeof SHEET_DEMOS)[number]): SheetFacts => factsOnce(name, () => {
