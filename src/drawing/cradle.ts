@@ -94,13 +94,23 @@ export function cradleShapes(scene: Scene, behind: boolean): readonly Shape[] {
 
 function knotShapes(scene: Scene, behind: boolean): readonly Shape[] {
   const { answers, pose, view, pencil, cord } = scene
-  if (!isNet(scene)) return []
+  if (!isNet(scene)) return edgeMarks(scene, behind)
   const standing = new Set(standingLegs(scene))
   return Array.from({ length: pose.legs }, (_, leg) => leg).filter((leg) => standing.has(leg) && standing.has((leg + 1) % pose.legs)).flatMap((leg): readonly Shape[] => {
     const at = onStrand(scene, leg + 0.5, answers['cradle.first'])
     const hidden = view.depth(at) - view.depth(pose.place([0, 0, 0])) > 1e-9
     if (hidden !== behind) return []
-    return [{ kind: 'circle', link: 'seat', ink: 'cord', leg: null, pencil: pencil('cradle.kind', 'cradle.first', 'cord.diameter'), centre: view.front(at), radius: 1.6 * cord, width: 0, behind }]
+    return [{ kind: 'circle', link: 'cradle', ink: 'cord', leg: null, pencil: pencil('cradle.kind', 'cradle.first', 'cord.diameter'), centre: view.front(at), radius: 1.6 * cord, width: 0, behind }]
+  })
+}
+
+/** Without a net the pot is held where its strands turn over the base's edge. */
+function edgeMarks(scene: Scene, behind: boolean): readonly Shape[] {
+  const { pose, view, pencil, cord } = scene
+  return standingLegs(scene).flatMap((leg): readonly Shape[] => {
+    const at = onStrand(scene, leg, pose.way(leg).knotToBaseEdge)
+    if (view.depth(at) - view.depth(pose.place([0, 0, 0])) > 1e-9 !== behind) return []
+    return [{ kind: 'circle', link: 'cradle', ink: 'cord', leg: null, pencil: pencil('cradle.kind', 'cord.diameter'), centre: view.front(at), radius: 0.7 * cord, width: 0, behind }]
   })
 }
 

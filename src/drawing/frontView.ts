@@ -5,6 +5,7 @@ import { boundsOf } from './bounds'
 import { buildingShapes } from './building'
 import { connectorShapes } from './connector'
 import { cradleShapes, underBase } from './cradle'
+import { lowerDimensions, lowerTapes } from './dimension/lower'
 import { placeDimensions } from './dimension/place'
 import { potDimensions } from './dimension/pot'
 import { topDimensions } from './dimension/top'
@@ -23,7 +24,8 @@ import type { Dimension, Drawing, Shape } from './shape'
 import { shiftedDimension, shiftedShape } from './shifted'
 import { hookPlaces, stickHeads, stickShapes, topCordShapes } from './stick'
 import { swingShapes } from './swing'
-import { fromFront, hasFringe, lowerAnchors, lowerDimensions, lowerScenes, lowerShapes } from './tiers'
+import { topCordDimensions, topCordTapeShapes } from './topCordTape'
+import { fromFront, hasFringe, lowerAnchors, lowerScenes, lowerShapes } from './tiers'
 import { tapeCaption, tapeDimensions, tapeShapes } from './tape'
 
 /**
@@ -49,11 +51,13 @@ export function frontView(check: CheckResult, code: CaseCode): Drawing {
     ...neighbourShapes(others, hung),
     ...lowerShapes(lower),
     ...hung,
+    ...lowerTapes(scene, lower),
     ...swingShapes(scene, 0, false),
     ...legLabels(scene),
     ...tapeShapes(scene),
+    ...topCordTapeShapes(scene),
   ]
-  const dimensions = [...tapeDimensions(scene), ...potDimensions(scene), ...lowerDimensions(lower), ...panelMeasures(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt)), ...topDimensions(scene)]
+  const dimensions = [...tapeDimensions(scene), ...topCordDimensions(scene), ...potDimensions(scene), ...lowerDimensions(scene, lower), ...panelMeasures(scene), ...placeDimensions(scene).map((d) => shiftedDimension(d, scene.stickAt)), ...topDimensions(scene)]
   const frame = framed(scene, shapes, dimensions, gatheredHalf(scene) + scene.gathering[0])
   return { ...frame, corner: lower.length > 0 ? null : frame.corner, anchors: { ...anchorsOf(scene), ...lowerAnchors(lower) }, legs: legEnds(scene) }
 }

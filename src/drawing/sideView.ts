@@ -34,19 +34,21 @@ export function sideView(check: CheckResult, code: CaseCode): Drawing {
   const scene = sideScene(front)
   const lower = lowerScenes(scene, sideScene)
   const lean = leanOf(scene, lower)
-  const turned = (at: Point): Point => turnedPoint(at, [scene.hookAt, scene.bowl], lean)
+  const turned = (at: Point): Point => (lean === 0 ? at : turnedPoint(at, [scene.hookAt, scene.bowl], lean))
+  const turnedShape = (shape: Shape): Shape => (lean === 0 ? shape : mappedShape(shape, turned))
   // A fringe hangs plumb, wherever what it hangs from has gone.
   const plumb = (shape: Shape, by: Point): Shape => {
+    if (lean === 0) return shape
     const [x, z] = turned(by)
     return movedShape(shape, [x - by[0], z - by[1]])
   }
-  const hung = [...lowerShapes(lower), ...hungShapes(scene)].map((shape) => (isFringe(shape) ? plumb(shape, topOf(shape)) : mappedShape(shape, turned)))
+  const hung = [...lowerShapes(lower), ...hungShapes(scene)].map((shape) => (isFringe(shape) ? plumb(shape, topOf(shape)) : turnedShape(shape)))
   const shapes = [
     ...sideBuilding(scene),
-    ...[...sideConnector(scene), ...sideTopCord(scene)].map((shape) => mappedShape(shape, turned)),
+    ...[...sideConnector(scene), ...sideTopCord(scene)].map(turnedShape),
     ...hung,
     ...swingShapes(scene, scene.hookAt, scene.wall !== null),
-    ...legLabels(scene).map((shape) => mappedShape(shape, turned)),
+    ...legLabels(scene).map(turnedShape),
   ]
   const hungAt = Object.entries({ ...sideHungAnchors(scene), ...lowerAnchors(lower) })
   return {

@@ -1,16 +1,17 @@
 import type { LinkCode } from '../check/linkResult'
 import type { PartKey } from '../check/parts'
+import type { FieldPath } from '../hanger/fields'
 import type { CaseCode } from '../load/loadCases'
 import { anchorsOf } from './anchors'
 import { cradleShapes, underBase } from './cradle'
-import { potDimensions } from './dimension/pot'
 import { fringeShapes, gatheringShapes } from './gathering'
 import { legShapes } from './legs'
+import type { Pencil } from './pencil'
 import { plantShapes } from './plant'
 import { potShapes } from './pot'
 import { sceneOf, type Scene } from './scene'
-import type { Dimension, Drawing, Point, Shape } from './shape'
-import { movedDimension, movedPoint, movedShape } from './shifted'
+import type { Drawing, Point, Shape } from './shape'
+import { movedPoint, movedShape } from './shifted'
 
 /** A pot under another, and how far its own picture is moved to hang where it does, m. */
 export interface LowerScene {
@@ -41,10 +42,19 @@ export function lowerScenes(upper: Scene, seen: (scene: Scene) => Scene): readon
     if (hanging === null) return found
     const scene = seen(hanging)
     const by: Point = [x, z - scene.pose.hangingPoint[2]]
-    found.push({ tier, scene: { ...scene, unit }, by })
+    found.push({ tier, scene: { ...scene, unit, pencil: lowerPencil(scene.pencil, tier) }, by })
     if (!hangsBeside(upper)) [x, z] = movedPoint(underKnot(scene), by)
   }
   return found
+}
+
+/** What is told of a lower pot stands in answers of its own. */
+function lowerPencil(pencil: Pencil, tier: number): Pencil {
+  const pot = tier === 2 ? 'second' : 'third'
+  const own: Readonly<Partial<Record<FieldPath, FieldPath>>> = {
+    'pot.rim': `${pot}.rim`, 'pot.height': `${pot}.height`, 'pot.base': `${pot}.base`, 'cradle.first': `${pot}.first`, 'make.strands': `${pot}.strands`, 'make.totalLength': `${pot}.strand`,
+  }
+  return (...paths) => pencil(...paths.map((path) => own[path] ?? path))
 }
 
 /** As every scene is first made. */
@@ -61,17 +71,6 @@ export const lowerShapes = (lower: readonly LowerScene[]): readonly Shape[] => [
     ...legShapes(scene, true), ...plantShapes(scene), ...potShapes(scene), ...cradleShapes(scene, true), ...fringeShapes(scene),
     ...underBase(scene), ...gatheringShapes(scene), ...cradleShapes(scene, false), ...legShapes(scene, false),
   ].map((shape) => lowerKeyed(movedShape(shape, by), tier)))
-
-/** Their measures, as far as they are told apart from the first pot's. */
-export const lowerDimensions = (lower: readonly LowerScene[]): readonly Dimension[] => lower.flatMap(({ tier, scene, by }) => {
-  const pot = tier === 2 ? 'second' : 'third'
-  const own = { 'pot.rim': `${pot}.rim`, 'pot.height': `${pot}.height`, 'pot.base': `${pot}.base` } as const
-  return potDimensions(scene).flatMap((d): readonly Dimension[] => {
-    const { path } = d
-    if (path !== 'pot.rim' && path !== 'pot.height' && path !== 'pot.base') return []
-    return [{ ...movedDimension(d, by), path: own[path], pencil: scene.pencil(own[path]) }]
-  })
-})
 
 const POINTED = ['leg', 'cradle', 'seat', 'gatheringTurn', 'wrapHoop', 'gatheringGrip'] as const
 

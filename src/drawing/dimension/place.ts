@@ -1,5 +1,6 @@
 import { ceilingTop } from '../building'
 import { levelLine, uprightLine, type Measured } from '../measure'
+import { widestHalf } from '../potFrame'
 import type { Scene } from '../scene'
 import { screwMeasured, screwOf } from '../section/screw'
 import type { Dimension } from '../shape'
@@ -12,11 +13,13 @@ export function placeDimensions(scene: Scene): readonly Dimension[] {
   if (hasBracket(answers)) return bracketFace(scene)
   if (answers['place.support'] !== 'ceilingHook') return []
   const hook = Math.max(...hookPlaces(scene))
-  const at = Math.max(hook + 4.6 * unit, hookPlaces(scene).length > 1 ? answers['stick.length'] / 2 + 5.8 * unit : 0)
+  const beside = Math.max(hook + 4.6 * unit, hookPlaces(scene).length > 1 ? answers['stick.length'] / 2 + 5.8 * unit : 0)
+  // A plant that reaches up beside the hook has its line there.
+  const plant = scene.pose.place([0, 0, answers['pot.height'] + answers['plant.height']])[2] > bowl - 3 * unit ? widestHalf(scene) + 5.2 * unit - scene.stickAt : 0
   // Numbers of short lines keep clear of each other.
   const clear = (length: number): number => Math.max(length / 2, 0.95 * unit)
   const line = (path: Measured['path'], value: number, half: number, lower: number, upper: number, height: number): Dimension =>
-    uprightLine({ path, value, pencil, ends: [lower, upper], at, feet: [hook + half, hook + half] }, { side: 'right', away: 0.5 * unit, height })
+    uprightLine({ path, value, pencil, ends: [lower, upper], at: Math.max(beside, plant), feet: [hook + half, hook + half] }, { side: 'right', away: 0.5 * unit, height })
   const projection = line('hook.projection', answers['hook.projection'], answers['hook.wire'], bowl, ceiling, ceiling - clear(answers['hook.projection']))
   if (!screwMeasured(scene)) return [projection]
   const thread = answers['fixing.penetration']

@@ -1,6 +1,7 @@
 import { checkHanger, DEMOS, parseDocument, resolveDocument, type CheckResult, type Patch } from '#core'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
 import { PANEL } from '../hanger/panelPatch'
+import { BRACKET, WALL_HOOK } from '../check/links/places'
 
 /** Builds that are drawn differently: few and many legs, one strand, each way of knotting, each ceiling, nothing known, nothing hanging. */
 const PATCHES: readonly (readonly [string, Patch])[] = [
@@ -26,6 +27,15 @@ const PATCHES: readonly (readonly [string, Patch])[] = [
   ['a panel against a wall, a net told, two hooks', { ...PANEL, 'panel.knots': '2', 'stick.held': 'twoHooks' }],
   ['a panel under a ceiling, odd strands, an open cradle', { ...PANEL, 'place.support': 'ceilingHook', 'panel.front': '3', 'panel.behind': '5', 'cradle.kind': 'open' }],
   ['a panel too narrow for its pot', { ...PANEL, 'panel.width': '15 cm' }],
+  ['a hook in a wall that the pot leans on', { ...ORDINARY, ...WALL_HOOK }],
+  ['a nail in a board wall', { ...ORDINARY, ...WALL_HOOK, 'fixing.kind': 'nail', 'place.substrate': 'plasterboard', 'make.legs': '5' }],
+  ['a bracket plugged into brick', { ...ORDINARY, ...BRACKET, 'place.substrate': 'solidBrick', 'fixing.kind': 'plug', 'fixing.plugHole': '8 mm' }],
+  ['a short swing arm on a board wall', { ...ORDINARY, ...BRACKET, 'place.support': 'swingArm', 'bracket.reach': '70 mm', 'place.substrate': 'plasterboard', 'fixing.kind': 'boardFixing' }],
+  ['round a branch', { ...ORDINARY, 'place.support': 'overBeam', 'place.substrate': 'branch' }],
+  ['two screws through a board, a second row', { ...ORDINARY, 'fixing.length': '70 mm', 'fixing.between': '12.5 mm', 'fixing.timberDepth': '12 cm', 'fixing.count': '2', 'fixing.kind': 'woodScrew', 'cradle.second': '19 cm' }],
+  ['an anchor in concrete', { ...ORDINARY, 'place.substrate': 'concrete', 'fixing.kind': 'metalAnchor', 'fixing.length': '65 mm', 'hook.kind': 'latched' }],
+  ['three pots on cords of their own', { ...ORDINARY, 'make.arrangement': 'tiers', 'tiers.count': '3', 'tiers.how': 'ownCords' }],
+  ['a row round a rail', { ...ORDINARY, 'make.arrangement': 'row', 'place.support': 'overBeam', 'place.substrate': 'rail' }],
   ['nothing said', {}],
   ['legs too short', { ...ORDINARY, 'make.totalLength': '55 cm' }],
 ]

@@ -20,7 +20,7 @@ describe('pencil', () => {
     ['make.totalLength', (s) => s.link === 'leg' && s.leg !== null],
     ['cord.diameter', (s) => s.link === 'gatheringGrip'],
     ['make.fringe', (s) => s.link === null && s.ink === 'cord'],
-    ['cradle.first', (s) => s.link === 'seat' && s.kind === 'circle'],
+    ['cradle.first', (s) => s.link === 'cradle' && s.kind === 'circle'],
   ]
   const allSaid = checkOf({ ...ORDINARY, 'pot.fillGap': '12 mm', 'make.top': 'ring', 'ring.inside': '42 mm', 'hook.inside': '21 mm', 'gathering.wraps': '9', 'cradle.kind': 'net' })
 
