@@ -1,5 +1,6 @@
 import type { MenuItemConstructorOptions } from 'electron'
 import type { MenuCommand } from '../contract'
+import { texts } from './texts'
 
 type Item = MenuItemConstructorOptions
 
@@ -13,25 +14,25 @@ const divider: Item = { type: 'separator' }
  */
 export function menuTemplate(platform: NodeJS.Platform, developing: boolean, send: (command: MenuCommand) => void): Item[] {
   const mac = platform === 'darwin'
-  const command = (id: MenuCommand, label: string, accelerator?: string): Item =>
-    ({ id, label, click: () => { send(id) }, ...(accelerator ? { accelerator } : {}) })
+  const command = (id: MenuCommand, accelerator: string): Item =>
+    ({ id, label: texts.commands[id], click: () => { send(id) }, accelerator })
 
   const file: Item[] = [
-    command('new', 'New hanger', 'CmdOrCtrl+N'),
-    command('open', 'Open…', 'CmdOrCtrl+O'),
+    command('new', 'CmdOrCtrl+N'),
+    command('open', 'CmdOrCtrl+O'),
     divider,
-    command('save', 'Save', 'CmdOrCtrl+S'),
-    command('saveAs', 'Save as…', 'CmdOrCtrl+Shift+S'),
+    command('save', 'CmdOrCtrl+S'),
+    command('saveAs', 'CmdOrCtrl+Shift+S'),
     divider,
-    command('drawing', 'Save drawing…', 'CmdOrCtrl+Shift+D'),
-    command('pdf', 'Save as PDF…', 'CmdOrCtrl+Shift+P'),
-    command('print', 'Print…', 'CmdOrCtrl+P'),
+    command('drawing', 'CmdOrCtrl+Shift+D'),
+    command('pdf', 'CmdOrCtrl+Shift+P'),
+    command('print', 'CmdOrCtrl+P'),
     divider,
     mac ? { role: 'close' } : { role: 'quit' },
   ]
   const edit: Item[] = [
-    command('undo', 'Undo', 'CmdOrCtrl+Z'),
-    command('redo', 'Redo', mac ? 'Shift+Cmd+Z' : 'Ctrl+Y'),
+    command('undo', 'CmdOrCtrl+Z'),
+    command('redo', mac ? 'Shift+Cmd+Z' : 'Ctrl+Y'),
     divider,
     { role: 'cut' },
     { role: 'copy' },
@@ -39,13 +40,13 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
     { role: 'selectAll' },
   ]
   const view: Item[] = [
-    command('catalogue', 'Catalogue', 'CmdOrCtrl+K'),
-    command('shelf', 'Shelf', 'CmdOrCtrl+Shift+L'),
-    command('hangers', 'My hangers', 'CmdOrCtrl+Shift+H'),
-    command('place', 'What the place needs', 'CmdOrCtrl+Shift+E'),
-    command('sheets', 'Sheets', 'CmdOrCtrl+Shift+Y'),
+    command('catalogue', 'CmdOrCtrl+K'),
+    command('shelf', 'CmdOrCtrl+Shift+L'),
+    command('hangers', 'CmdOrCtrl+Shift+H'),
+    command('place', 'CmdOrCtrl+Shift+E'),
+    command('sheets', 'CmdOrCtrl+Shift+Y'),
     divider,
-    command('habits', 'Units and appearance…', 'CmdOrCtrl+,'),
+    command('habits', 'CmdOrCtrl+,'),
     divider,
     { role: 'resetZoom' },
     { role: 'zoomIn' },
@@ -56,10 +57,10 @@ export function menuTemplate(platform: NodeJS.Platform, developing: boolean, sen
   ]
   return [
     ...(mac ? [{ role: 'appMenu' } satisfies Item] : []),
-    { label: 'File', submenu: file },
-    { label: 'Edit', submenu: edit },
-    { label: 'View', submenu: view },
+    { label: texts.menus.file, submenu: file },
+    { label: texts.menus.edit, submenu: edit },
+    { label: texts.menus.view, submenu: view },
     { role: 'windowMenu' },
-    { role: 'help', label: 'Help', submenu: [command('help', 'Strandwise help', mac ? 'Cmd+?' : 'F1'), ...(mac ? [] : [{ role: 'about' } satisfies Item])] },
+    { role: 'help', label: texts.menus.help, submenu: [command('help', mac ? 'Cmd+?' : 'F1'), ...(mac ? [] : [{ role: 'about' } satisfies Item])] },
   ]
 }

@@ -1,12 +1,33 @@
-import type { ExportExtension, HANGER_EXTENSION } from '../contract'
+import type { ExportExtension, HANGER_EXTENSION, MenuCommand } from '../contract'
 
 type FileKind = ExportExtension | 'pdf' | typeof HANGER_EXTENSION
+
+const COMMANDS: Readonly<Record<MenuCommand, string>> = {
+  new: 'New hanger',
+  open: 'Open…',
+  save: 'Save',
+  saveAs: 'Save as…',
+  drawing: 'Save drawing…',
+  pdf: 'Save as PDF…',
+  print: 'Print…',
+  undo: 'Undo',
+  redo: 'Redo',
+  catalogue: 'Catalogue',
+  shelf: 'Shelf',
+  hangers: 'My hangers',
+  place: 'What the place needs',
+  sheets: 'Sheets',
+  habits: 'Units and appearance…',
+  help: 'Strandwise help',
+}
 
 const KINDS: Readonly<Record<FileKind, string>> = { strandwise: 'Strandwise hanger', pdf: 'PDF', svg: 'Drawing (SVG)', json: 'JSON', html: 'Web page' }
 
 /** All that the desktop shell itself says: menus and dialogs. What the window says stands in `renderer/texts`. */
 export const texts = {
   appName: 'Strandwise',
+  menus: { file: 'File', edit: 'Edit', view: 'View', help: 'Help' },
+  commands: COMMANDS,
   /** What dialogs call each kind of file. */
   kinds: KINDS,
   allFiles: 'All files',

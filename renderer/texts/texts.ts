@@ -11,6 +11,7 @@ import { GUIDES } from './en/guides'
 import { HABITS } from './en/habits'
 import { HANGERS } from './en/hangers'
 import { HELP } from './en/help'
+import { PAGE } from './en/page'
 import { PICTURED } from './en/pictured'
 import { PLACE } from './en/place'
 import { QUESTIONS } from './en/questions'
@@ -35,6 +36,7 @@ const EN = {
   habits: HABITS,
   hangers: HANGERS,
   help: HELP,
+  page: PAGE,
   pictured: PICTURED,
   place: PLACE,
   questions: QUESTIONS,
