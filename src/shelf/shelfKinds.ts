@@ -10,7 +10,8 @@ const allOf = (kind: ShelfKind): readonly FieldPath[] => FIELD_PATHS.filter((pat
 
 /** The answers that go with a thing from hanger to hanger; those that change with each hanging stay behind. */
 export const SHELF_PATHS: Readonly<Record<ShelfKind, readonly FieldPath[]>> = {
-  cord: allOf('cord'),
+  // What is left on a roll changes with every hanger cut from it.
+  cord: allOf('cord').filter((path) => path !== 'cord.onRoll'),
   pot: [
     'pot.shape', 'pot.rim', 'pot.height', 'pot.base', 'pot.length', 'pot.belly', 'pot.bellyHeight',
     'pot.edge', 'pot.material', 'pot.wall', 'pot.emptyMass', 'pot.drainage',
