@@ -39,7 +39,7 @@ const FONT = '\'Alegreya Sans\', \'Gill Sans\', \'Gill Sans MT\', \'Trebuchet MS
  */
 export function fileOfDrawing({ check, situation, choice, selected, isWide, name, textOf }: DrawingInFile): string {
   const frame = isWide ? { width: LONG, height: SHORT } : { width: SHORT, height: LONG }
-  const { codes, placement, pulls, lettering, pointing, box: { value: box }, scale } = usePicture(() => ({ check, situation, choice, selected, frame }))
+  const { codes, placement, pulls, lettering, pointing, extent: { value: box }, scale } = usePicture(() => ({ check, situation, choice, selected, frame, textOf }))
   const size = SCALES.find((n) => n >= 1 / (PIXEL * scale.value)) ?? Math.ceil(1 / (PIXEL * scale.value))
   const hair = 1 / scale.value
   const fineness = { hair, lettering: lettering.value, hatch: 'hatch' }

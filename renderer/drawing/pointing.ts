@@ -1,8 +1,8 @@
-import type { Loupe } from '#core'
+import type { Dimension, Loupe } from '#core'
 import { boxOf, boxRound, scaleIn, shapedTo, type Box, type Frame } from './box'
 import { crowdOf, freeBox, type Crowd } from './crowd'
 import type { Spot } from './gaze'
-import type { Covered } from './strokesOf'
+import { numberBox, type Covered } from './strokesOf'
 
 /** Sizes on the sheet, px. */
 const LOUPE = { largest: 210, least: 112, share: 0.42 }
@@ -17,6 +17,8 @@ const RING = 15
 export interface Pointing {
   /** The picture with room for the loupe, mm. */
   readonly box: Box
+  /** The picture together with name and loupe, which may stand beside it on the sheet, mm. */
+  readonly extent: Box
   readonly part: Spot
   /** What the loupe magnifies, or null where a part is only named. */
   readonly of: Box | null
@@ -24,7 +26,8 @@ export interface Pointing {
   readonly ring: number
   readonly leader: readonly [Spot, Spot]
   readonly name: Spot & { readonly anchor: 'start' | 'middle' | 'end' }
-  readonly loupe: { readonly frame: Box, readonly detail: Loupe } | null
+  /** `shown`: the box of the detail, with its numbers, that fills the frame, mm of the detail. */
+  readonly loupe: { readonly frame: Box, readonly shown: Box, readonly detail: Loupe } | null
 }
 
 /** What is pointed at, and what it must not be hidden by. */
@@ -38,6 +41,8 @@ export interface Pointed {
   /** Height of the letters, px. */
   readonly letter: number
   readonly loupe: Loupe | null
+  /** How many characters the number of a dimension has. */
+  readonly characters: (dimension: Dimension) => number
   /** How far the view with the part is moved, mm. */
   readonly moved: number
 }
@@ -63,7 +68,7 @@ function named(pointed: Pointed, crowd: Crowd, hair: number): Pointing | null {
   const y = free.y + height / 2
   const edge = isRight ? free.x + 0.6 * GAP * hair : free.x + free.width - 0.6 * GAP * hair
   return {
-    box, part, ring, of: null, loupe: null,
+    box, extent: boxRound([box, free]), part, ring, of: null, loupe: null,
     leader: [clear(part, { x: edge, y }, ring), { x: edge, y }],
     name: { x: edge + (isRight ? 3 : -3) * hair, y: y + 0.32 * letter * hair, anchor: isRight ? 'start' : 'end' },
   }
@@ -75,9 +80,20 @@ function clear(from: Spot, to: Spot, ring: number): Spot {
   return { x: from.x + ((to.x - from.x) * ring) / far, y: from.y + ((to.y - from.y) * ring) / far }
 }
 
-/** Width and height of a loupe whose longer side is so long. */
-function shapeOf({ drawing }: Loupe, longer: number): { readonly width: number, readonly height: number } {
-  const { width, height } = boxOf(drawing.bounds)
+/** The box of a detail with room for its numbers, which are as large as everywhere, when its longer side is so many px. */
+function shownOf({ letter, characters }: Pointed, { drawing }: Loupe, longer: number): Box {
+  const own = boxOf(drawing.bounds)
+  let box = own
+  // The more room numbers take, the smaller the rest: a few rounds come close enough.
+  for (let round = 0; round < 5; round++) {
+    const size = (letter * Math.max(box.width, box.height)) / longer
+    box = boxRound([own, ...drawing.dimensions.map((dimension) => numberBox(dimension, characters(dimension), size))])
+  }
+  return box
+}
+
+/** Width and height of what is shown of a loupe whose longer side is so long. */
+function shapeOf({ width, height }: Box, longer: number): { readonly width: number, readonly height: number } {
   const scale = longer / Math.max(width, height)
   return { width: width * scale, height: height * scale }
 }
@@ -86,10 +102,11 @@ const longest = ({ frame }: Pointed): number => Math.min(LOUPE.largest, Math.max
 
 function loupeIn(pointed: Pointed, crowd: Crowd, hair: number, loupe: Loupe): Pointing | null {
   for (let longer = longest(pointed); longer >= LOUPE.least - 1; longer *= SHRINK) {
-    const { width, height } = shapeOf(loupe, longer * hair)
+    const shown = shownOf(pointed, loupe, longer)
+    const { width, height } = shapeOf(shown, longer * hair)
     const wide = Math.max(width, nameWidth(pointed) * hair)
     const free = freeBox(crowd, wide + 2 * GAP * hair, height + (2 * GAP + 1.3 * pointed.letter) * hair, pointed.part)
-    if (free !== null) return magnified(pointed, pointed.box, hair, loupe, { x: free.x + (free.width - width) / 2, y: free.y + GAP * hair, width, height })
+    if (free !== null) return magnified(pointed, pointed.box, hair, { detail: loupe, shown, frame: { x: free.x + (free.width - width) / 2, y: free.y + GAP * hair, width, height } })
   }
   return null
 }
@@ -97,29 +114,36 @@ function loupeIn(pointed: Pointed, crowd: Crowd, hair: number, loupe: Loupe): Po
 /** No room is left in the picture: it is widened or heightened, whichever leaves it larger; null where it would become too small. */
 function besideAll(pointed: Pointed, loupe: Loupe): Pointing | null {
   const { box, frame, letter } = pointed
-  const size = shapeOf(loupe, LOUPE.least)
+  const shown = shownOf(pointed, loupe, LOUPE.least)
+  const size = shapeOf(shown, LOUPE.least)
   const [across, down] = [Math.max(size.width, nameWidth(pointed)) + 2 * GAP, size.height + 2 * GAP + 1.3 * letter]
   const right = Math.min((frame.width - across) / box.width, frame.height / box.height)
   const below = Math.min(frame.width / box.width, (frame.height - down) / box.height)
   const scale = Math.max(right, below)
   if (scale < YIELDS * scaleIn(box, frame)) return null
   const hair = 1 / scale
-  const { width, height } = shapeOf(loupe, LOUPE.least * hair)
+  const { width, height } = shapeOf(shown, LOUPE.least * hair)
   const place = right >= below
     ? { x: box.x + box.width + (across * hair - width) / 2, y: Math.min(Math.max(pointed.part.y - height / 2, box.y + GAP * hair), box.y + box.height - down * hair) }
     : { x: box.x + box.width / 2 - width / 2, y: box.y + box.height + GAP * hair }
   const frameBox = { ...place, width, height }
   const grown = boxRound([box, { x: place.x - GAP * hair, y: place.y - GAP * hair, width: width + 2 * GAP * hair, height: height + (2 * GAP + 1.3 * letter) * hair }])
-  return magnified(pointed, grown, hair, loupe, frameBox)
+  return magnified(pointed, grown, hair, { detail: loupe, shown, frame: frameBox })
 }
 
-function magnified(pointed: Pointed, box: Box, hair: number, loupe: Loupe, frame: Box): Pointing {
-  const around = boxOf(loupe.of)
+function magnified(pointed: Pointed, box: Box, hair: number, loupe: NonNullable<Pointing['loupe']>): Pointing {
+  const { frame, detail } = loupe
+  const around = boxOf(detail.of)
   const of = { ...around, x: around.x + pointed.moved }
   const part = { x: of.x + of.width / 2, y: of.y + of.height / 2 }
   const end = nearest(frame, part)
+  const [gap, wide] = [0.5 * GAP * hair, nameWidth(pointed) * hair]
+  const extent = boxRound([box,
+    { x: frame.x - gap, y: frame.y - gap, width: frame.width + 2 * gap, height: frame.height + 2 * gap + 1.3 * pointed.letter * hair },
+    { x: frame.x + (frame.width - wide) / 2, y: frame.y, width: wide, height: frame.height },
+  ])
   return {
-    box, part, of, ring: 0, loupe: { frame, detail: loupe },
+    box, extent, part, of, ring: 0, loupe,
     leader: [nearest(of, end), end],
     name: { x: frame.x + frame.width / 2, y: frame.y + frame.height + 1.15 * pointed.letter * hair, anchor: 'middle' },
   }

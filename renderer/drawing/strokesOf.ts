@@ -32,7 +32,7 @@ function shapeBox(shape: Shape, letter: number): Box | null {
 }
 
 /** Room for a number is kept for so many characters. */
-export const CHARACTERS = 8
+export const CHARACTERS = 9
 
 /** Where the number of a dimension stands; `characters`: how many it has; `letter`: height of its letters, mm. */
 export function numberBox({ number, side }: Dimension, characters: number, letter: number): Box {

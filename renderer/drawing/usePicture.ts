@@ -1,6 +1,6 @@
 import { computed, type ComputedRef } from 'vue'
-import { linkName, loupes, partOf, type CaseCode, type CheckResult, type Drawing, type LinkCode, type PartKey } from '#core'
-import { boxOf, boxRound, movedBox, scaleIn, shapedTo, type Box, type Frame } from './box'
+import { linkName, loupes, partOf, type CaseCode, type CheckResult, type Dimension, type Drawing, type LinkCode, type PartKey } from '#core'
+import { boxRound, movedBox, scaleIn, shapedTo, type Box, type Frame } from './box'
 import { loupeOf } from './loupeOf'
 import { noteBoxes } from './notes'
 import { placeViews, type PlacedView, type Placement } from './placement'
@@ -23,6 +23,8 @@ export interface Sitting {
   readonly selected: PartKey | null
   /** px */
   readonly frame: Frame
+  /** What stands on a dimension line. */
+  readonly textOf: (dimension: Dimension) => string
 }
 
 /** Height of the letters, px: smaller where the drawing is small, never too small to read. */
@@ -62,6 +64,7 @@ export function usePicture(sitting: () => Sitting) {
     return { strokes: all.flatMap(({ strokes }) => strokes), boxes: all.flatMap(({ boxes }) => boxes) }
   })
 
+  const characters = (dimension: Dimension): number => sitting().textOf(dimension).length
   const details = computed(() => loupes(check.value, situation.value))
   const pointing = computed((): Pointing | null => {
     const first = placement.value.views[0]
@@ -71,13 +74,15 @@ export function usePicture(sitting: () => Sitting) {
     const { link, tier } = partOf(selected.value)
     return pointAt({
       box: placement.value.box, frame: frame.value, covered: covered.value, name: linkName(link, tier), letter: 0.92 * lettering.value, isSmall: SMALL.has(link),
-      part: { x: x + first.dx, y: y + first.dy }, moved: first.dx, loupe: first.code === 'front' ? loupeOf(details.value, selected.value) : null,
+      part: { x: x + first.dx, y: y + first.dy }, moved: first.dx, characters, loupe: first.code === 'front' ? loupeOf(details.value, selected.value) : null,
     })
   })
 
   const box = computed(() => pointing.value?.box ?? placement.value.box)
   return {
-    codes, placement, pulls, lettering, pointing, box,
+    codes, placement, pulls, lettering, pointing,
+    /** All that is drawn, without the paper round it, mm. */
+    extent: computed(() => pointing.value?.extent ?? placement.value.box),
     /** The picture in the shape of the sheet, mm. */
     whole: computed(() => shapedTo(box.value, frame.value)),
     /** px for each millimetre when all is seen. */
@@ -94,8 +99,7 @@ function withNumbers({ box, views }: Placement<DrawnPlace>, lettering: number, f
 /** The loupe's own scale: mm of the picture for each mm of the detail, and how it is moved. */
 export function loupeScale({ loupe }: Pointing): { readonly scale: number, readonly x: number, readonly y: number } | null {
   if (loupe === null) return null
-  const { frame, detail } = loupe
-  const box = boxOf(detail.drawing.bounds)
-  const scale = frame.width / box.width
-  return { scale, x: frame.x - box.x * scale, y: frame.y - box.y * scale }
+  const { frame, shown } = loupe
+  const scale = frame.width / shown.width
+  return { scale, x: frame.x - shown.x * scale, y: frame.y - shown.y * scale }
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { frontView, loupes, type Loupe } from '#core'
 import { boxOf, scaleIn, shapedTo, type Box } from '../../../../renderer/drawing/box'
 import { pointAt, type Pointed } from '../../../../renderer/drawing/pointing'
-import { coveredBy } from '../../../../renderer/drawing/strokesOf'
+import { coveredBy, numberBox } from '../../../../renderer/drawing/strokesOf'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 
 const check = checkOf(ORDINARY)
@@ -14,20 +14,25 @@ const isIn = (inner: Box, outer: Box): boolean => inner.x >= outer.x - 1e-6 && i
 const meets = ({ x, y }: { x: number, y: number }, at: Box): boolean => x > at.x && x < at.x + at.width && y > at.y && y < at.y + at.height
 
 function pointed(other: Partial<Pointed>): Pointed {
-  return { box, frame: { width: 700, height: 620 }, covered, part: { x: 0, y: -300 }, isSmall: true, name: 'Ring', letter: 13, loupe: null, moved: 0, ...other }
+  return { box, frame: { width: 700, height: 620 }, covered, part: { x: 0, y: -300 }, isSmall: true, name: 'Ring', letter: 13, loupe: null, characters: ({ value }) => (value > 0.01 ? 10 : 4), moved: 0, ...other }
 }
 
 describe.each(details.map((loupe): readonly [string, Loupe] => [loupe.code, loupe]))('the loupe of %s', (_, loupe) => {
   it('stands on the sheet, over nothing that is drawn, with its own proportions', () => {
     const found = pointAt(pointed({ loupe }))
-    const frame = found?.loupe?.frame
-    if (!found || !frame) throw new Error('no loupe')
+    if (!found?.loupe) throw new Error('no loupe')
+    const { frame, shown } = found.loupe
     expect(isIn(frame, shapedTo(found.box, { width: 700, height: 620 }))).toBe(true)
+    expect(isIn(frame, found.extent)).toBe(true)
+    expect(isIn(found.box, found.extent)).toBe(true)
     // Cells are taken whole: a stroke may touch the edge, not reach in.
     const inside = { x: frame.x + 1, y: frame.y + 1, width: frame.width - 2, height: frame.height - 2 }
     expect(covered.strokes.flat().filter((spot) => meets(spot, inside))).toEqual([])
-    const own = boxOf(loupe.drawing.bounds)
-    expect(frame.width / frame.height).toBeCloseTo(own.width / own.height, 6)
+    expect(frame.width / frame.height).toBeCloseTo(shown.width / shown.height, 6)
+    expect(isIn(boxOf(loupe.drawing.bounds), shown)).toBe(true)
+    // Its numbers, as large as all others, stay within the frame.
+    const letter = (13 / scaleIn(found.box, { width: 700, height: 620 })) * (shown.width / frame.width)
+    for (const dimension of loupe.drawing.dimensions) expect(isIn(numberBox(dimension, dimension.value > 0.01 ? 10 : 4, 0.9 * letter), shown)).toBe(true)
   })
 
   it('is led to from what it magnifies', () => {
