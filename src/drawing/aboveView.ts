@@ -5,12 +5,13 @@ import { boundsOf } from './bounds'
 import { bundle, strandsSeen } from './bundle'
 import { hull } from './hull'
 import { legPen, standingLegs } from './legs'
+import { levelLine } from './measure'
 import type { PanelGeometry } from '../check/panel/panelGeometry'
 import { freeStrands, netShapes, panelOf, strandsOnPot } from './panel/strands'
 import { edgeOf } from './pot'
 import { sceneOf, standOf, type Scene, type Stand } from './scene'
 import { stickSaid } from './stick'
-import type { Drawing, Point, Shape } from './shape'
+import type { Dimension, Drawing, Point, Shape } from './shape'
 import { fromFront, lowerScenes } from './tiers'
 
 /** Distance of a leg's number from the pot's axis, over the leave point's. */
@@ -21,13 +22,13 @@ export function aboveView(check: CheckResult, code: CaseCode): Drawing {
   const scene = sceneOf(check, code)
   if (scene === null) {
     const stand = standOf(check, code)
-    return framed(stand, potOutlines(stand), Array.from({ length: stand.answers['make.legs'] }, () => null))
+    return framed(stand, potOutlines(stand), [], Array.from({ length: stand.answers['make.legs'] }, () => null))
   }
   const { pose, view, cord, carrying } = scene
   const hanging = view.above(pose.hangingPoint)
   const ends = (leg: number): readonly [Point, Point] => [view.above(pose.upperEnd(leg)), view.above(pose.leavePoint(leg))]
   const panel = panelOf(scene)
-  if (panel !== null) return framed(scene, planterFromAbove(scene, panel, hanging), Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : ends(leg))))
+  if (panel !== null) return framed(scene, planterFromAbove(scene, panel, hanging), behindLine(scene, panel), Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : ends(leg))))
   const shapes: Shape[] = [
     ...lowerScenes(scene, fromFront).flatMap((lower) => potOutlines(lower.scene)),
     ...potOutlines(scene),
@@ -35,7 +36,7 @@ export function aboveView(check: CheckResult, code: CaseCode): Drawing {
     ...topShapes(scene, hanging),
     ...standingLegs(scene).map((leg) => labelShape(scene, leg)),
   ]
-  return framed(scene, shapes, Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : ends(leg))))
+  return framed(scene, shapes, [], Array.from({ length: pose.legs }, (_, leg) => (leg === pose.gone ? null : ends(leg))))
 }
 
 /** A pot in its panel before the wall, strands in front over the pot; those behind run down under its back. */
@@ -58,11 +59,18 @@ function planterFromAbove(scene: Scene, panel: PanelGeometry, hanging: Point): r
   ]
 }
 
+/** How far apart the strands behind the pot are, between the outermost. */
+function behindLine({ answers, view, unit, pencil }: Scene, { points }: PanelGeometry): readonly Dimension[] {
+  const wide = answers['panel.behindWidth']
+  const wall = view.above([0, 0 - points.axisFromWall, 0])[1]
+  return wide === 0 ? [] : [levelLine({ path: 'panel.behindWidth', value: wide, pencil, ends: [0 - wide / 2, wide / 2], at: wall + 1.6 * unit, feet: [wall, wall] }, 0.5 * unit)]
+}
+
 /** With room at the sides for what each leg pulls, and above for a name. */
-function framed({ unit }: Stand, shapes: readonly Shape[], legs: Drawing['legs']): Drawing {
-  const { left, right, bottom, top } = boundsOf(shapes, [], [], unit)
+function framed({ unit }: Stand, shapes: readonly Shape[], dimensions: readonly Dimension[], legs: Drawing['legs']): Drawing {
+  const { left, right, bottom, top } = boundsOf(shapes, dimensions, [], unit)
   return {
-    shapes, legs, dimensions: [], anchors: {}, corner: null,
+    shapes, legs, dimensions, anchors: {}, corner: null,
     captions: { above: [(left + right) / 2, top + unit] },
     bounds: { left: left - 3.4 * unit, right: right + 3.4 * unit, bottom: bottom - 0.8 * unit, top: top + 2.8 * unit },
   }

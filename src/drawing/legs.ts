@@ -55,6 +55,15 @@ function partedStrand(scene: Scene, strand: readonly Point[]): readonly Shape[] 
 /** Where sinnets and knots usually run along a leg, as shares of it. */
 const KNOTTED = [0.16, 0.84] as const
 
+/** Where they are drawn: in the middle of the leg over the length that was told, else as usual. */
+function knottedPart({ answers, pose }: Scene, leg: number): readonly [number, number] {
+  const told = answers['make.knotted']
+  if (told === null) return KNOTTED
+  const [a, b] = [pose.upperEnd(leg), pose.leavePoint(leg)]
+  const half = Math.min(0.5, told / (2 * Math.max(1e-9, Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]))))
+  return [0.5 - half, 0.5 + half]
+}
+
 /** Small marks that suggest the knotting: bows for square knots, further apart where they alternate, slanted for a spiral. */
 function knotMarks(scene: Scene, leg: number, from: Point, to: Point, width: number): readonly Shape[] {
   const { answers, cord, unit } = scene
@@ -62,12 +71,13 @@ function knotMarks(scene: Scene, leg: number, from: Point, to: Point, width: num
   if (build === 'plain') return []
   const length = Math.hypot(to[0] - from[0], to[1] - from[1])
   const pitch = Math.max(build === 'alternating' ? 9 * cord : 4 * cord, unit * (build === 'alternating' ? 1.6 : 0.6))
-  const count = Math.floor((length * (KNOTTED[1] - KNOTTED[0])) / pitch)
+  const [first, last] = knottedPart(scene, leg)
+  const count = Math.floor((length * (last - first)) / pitch)
   const along: Point = [(to[0] - from[0]) / length, (to[1] - from[1]) / length]
   const across: Point = [-along[1], along[0]]
   const reach = width / 2 + 0.8 * cord
   return Array.from({ length: count }, (_, i): Shape => {
-    const middle = between(from, to, KNOTTED[0] + ((i + 0.5) * (KNOTTED[1] - KNOTTED[0])) / count)
+    const middle = between(from, to, first + ((i + 0.5) * (last - first)) / count)
     const slant = build === 'spiral' ? 0.8 * reach : 0
     const bow = build === 'spiral' ? 0 : 0.35 * reach
     const point = (side: number, down: number): Point => [middle[0] + across[0] * side + along[0] * down, middle[1] + across[1] * side + along[1] * down]

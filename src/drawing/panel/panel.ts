@@ -8,6 +8,7 @@ export function panelShapes(scene: Scene, { stickHeight, edgeHeight }: PanelGeom
   const cords = answers['panel.cords']
   const strands = 2 * cords
   const x = (i: number): number => answers['panel.width'] * (i / (strands - 1) - 0.5)
+  const rows = knotRows(scene, stickHeight, edgeHeight)
   const pen = { link: 'leg', ink: 'cord', leg: null, pencil: pencil('panel.width', 'panel.height', 'panel.cords', 'cord.diameter'), behind: false } as const
   const point = (across: number, z: number): Point => view.front([across, 0, z])
   const heads = Array.from({ length: cords }, (_, i): Shape => {
@@ -15,25 +16,41 @@ export function panelShapes(scene: Scene, { stickHeight, edgeHeight }: PanelGeom
     return { ...pen, kind: 'line', width: Math.min(2 * cord, answers['panel.width'] / cords), points: [point(middle, stickHeight + answers['stick.diameter'] + 0.3 * cord), point(middle, stickHeight - 0.6 * cord)] }
   })
   return [
-    ...Array.from({ length: strands }, (_, i): Shape => ({ ...pen, kind: 'line', width: cord, points: [point(x(i), stickHeight), point(x(i), edgeHeight)] })),
-    ...knots(scene, stickHeight, edgeHeight).map(([first, z]): Shape => ({ ...pen, kind: 'line', width: 0, points: bow(x(first), x(Math.min(strands - 1, first + 3)), z, cord).map(([across, at]) => point(across, at)) })),
+    ...Array.from({ length: strands }, (_, i): Shape => ({
+      ...pen, kind: 'line', width: cord,
+      points: [point(x(i), stickHeight), ...rows.flatMap((row) => through(row, i, x, cord)).map(([across, z]) => point(across, z)), point(x(i), edgeHeight)],
+    })),
+    ...rows.flatMap(({ z, firsts }) => firsts.flatMap((first) => [0.45, -0.45].map((up): Shape => {
+      const middle = x(first + 1.5)
+      return { ...pen, kind: 'line', width: 0.9 * cord, points: [point(middle - 2 * cord, z + (up - 0.1) * cord), point(middle, z + (up + 0.1) * cord), point(middle + 2 * cord, z + (up - 0.1) * cord)] }
+    }))),
     ...heads,
   ]
 }
 
-/** A square knot over four strands as a bow. */
-const bow = (left: number, right: number, z: number, cord: number): readonly (readonly [number, number])[] =>
-  [[left - 0.6 * cord, z + 0.5 * cord], [(left + right) / 2, z - 0.5 * cord], [right + 0.6 * cord, z + 0.5 * cord]]
+/** A row of square knots: its height, and the first of the four strands of each. */
+interface KnotRow {
+  readonly z: number
+  readonly firsts: readonly number[]
+}
 
-/** First strand and height of every square knot, in rows that alternate by two strands. */
-function knots({ answers, cord, unit }: Scene, top: number, edge: number): readonly (readonly [number, number])[] {
+/** Where a strand passes a row: drawn together with three others in its knot, or where it hangs. */
+function through({ z, firsts }: KnotRow, strand: number, x: (i: number) => number, cord: number): readonly (readonly [number, number])[] {
+  const first = firsts.find((f) => strand >= f && strand < f + 4)
+  if (first === undefined) return [[x(strand), z]]
+  const across = x(first + 1.5) + (strand - first - 1.5) * cord
+  return [[across, z + 1.1 * cord], [across, z - 1.1 * cord]]
+}
+
+/** Rows of square knots that alternate by two strands, from the stick to the edge. */
+function knotRows({ answers, cord, unit }: Scene, top: number, edge: number): readonly KnotRow[] {
   const strands = 2 * answers['panel.cords']
   const pitch = Math.max(6 * cord, 0.9 * unit)
   const rows = Math.max(1, Math.floor((top - edge) / pitch))
-  return Array.from({ length: rows }, (_, row) => row).flatMap((row) => {
+  return Array.from({ length: rows }, (_, row): KnotRow => {
     const first = row % 2 === 0 ? 0 : 2
     const count = Math.max(0, Math.floor((strands - first) / 4))
-    return Array.from({ length: count }, (_, i) => [first + 4 * i, top - ((row + 0.5) * (top - edge)) / rows] as const)
+    return { z: top - ((row + 0.5) * (top - edge)) / rows, firsts: Array.from({ length: count }, (__, i) => first + 4 * i) }
   })
 }
 
