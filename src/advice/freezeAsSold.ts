@@ -1,7 +1,9 @@
+import { isWorse } from '../check/verdict'
 import type { HangerDocument } from '../hanger/document'
 import { parseDocument, writeDocument, type ParseOutcome } from '../hanger/parse'
 import { MOST_SOLD, type SoldCopy } from '../hanger/soldCopy'
 import { shownOf } from './answer'
+import { ownVerdict } from './ownVerdict'
 
 export type FreezeOutcome =
   | { readonly ok: true; readonly document: HangerDocument }
@@ -16,7 +18,9 @@ export function freezeAsSold(document: HangerDocument, date: string): FreezeOutc
   if (document.sold !== null || Object.hasOwn(document.extra, 'sold')) return { ok: false, reason: 'alreadySold' }
   const outcome = shownOf(document)
   if (!outcome.ok) return { ok: false, reason: 'unread' }
-  const { check, heaviest } = outcome.shown
+  const { check } = outcome.shown
+  // What fails, or is not known well enough, is promised no weight.
+  const heaviest = isWorse(ownVerdict(check), 'just holds') ? null : outcome.shown.heaviest
   const file = writeDocument(document)
   if (file.length > MOST_SOLD) return { ok: false, reason: 'tooLong' }
   const sold: SoldCopy = { date, verdict: check.verdict, hanger: check.verdicts.hanger, place: check.verdicts.place, heaviest, file }

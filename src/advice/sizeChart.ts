@@ -1,10 +1,11 @@
 import type { PotMaterialKind } from '../catalogue/potMaterials'
 import { governingOf, type CheckResult } from '../check/checkHanger'
 import type { LinkCode } from '../check/linkResult'
-import { worse, type Verdict } from '../check/verdict'
+import { isWorse, worse, type Verdict } from '../check/verdict'
 import type { HangerDocument } from '../hanger/document'
+import { shownOf } from './answer'
 import { checkPatched } from './evaluate'
-import { heaviestPot } from './heaviestPot'
+import { ownVerdict } from './ownVerdict'
 import { potPatch, withoutPot } from './potsThatFit'
 
 /** A hanger among several, with whatever it is kept under. */
@@ -39,6 +40,8 @@ export interface ChartRow {
   readonly document: HangerDocument
   /** Heaviest watered pot, kg. */
   readonly heaviest: number | null
+  /** Whether that weight may be told: with its own pot in it, if it has one, the hanger holds or just holds, as a sheet for the customer asks. */
+  readonly isTold: boolean
   readonly cells: readonly ChartCell[]
 }
 
@@ -83,7 +86,9 @@ export function* sizeChart(hangers: readonly ChartHanger[], { rims, materials }:
   let done = 0
   for (const { file, document } of hangers) {
     const bare = withoutPot(document)
-    const heaviest = heaviestPot(document)?.watered ?? null
+    const shown = shownOf(document)
+    const heaviest = shown.ok ? shown.shown.heaviest : null
+    const isTold = heaviest !== null && shown.ok && !isWorse(ownVerdict(shown.shown.check), 'just holds')
     const cells: ChartCell[] = []
     for (const material of materials) {
       for (const rim of rims) {
@@ -92,7 +97,7 @@ export function* sizeChart(hangers: readonly ChartHanger[], { rims, materials }:
       }
       if (cells.length < rims.length * materials.length) yield { done, of, row: null }
     }
-    const row: ChartRow = { file, document, heaviest, cells }
+    const row: ChartRow = { file, document, heaviest, isTold, cells }
     rows.push(row)
     yield { done, of, row }
   }

@@ -9,7 +9,7 @@ import type { PotMaterialKind } from '../catalogue/potMaterials'
 import type { CheckResult } from '../check/checkHanger'
 import { editField, patchDocument, type HangerDocument } from '../hanger/document'
 import type { AnswerProblem } from '../hanger/problem'
-import { ownVerdict } from './ownVerdict'
+import { ownVerdict } from '../advice/ownVerdict'
 
 /** The hanger with the heaviest pot it may carry. */
 export interface Limit {

@@ -16,7 +16,7 @@ function listings({ materials, rims, rows }: SizeChart): Block {
   const sizes = (row: ChartRow, material: PotMaterialKind): string => potSizesText(runsOf(cellsOf(row, material).map(takes), rims), rims[0] ?? 0)
   return {
     kind: 'table', caption: LISTING_TITLE, columns: [...LISTING_COLUMNS, ...materials.map(chartTableTitle)],
-    rows: rows.map((row) => ({ head: chartHangerName(row), cells: [listingWeightText(row.heaviest), ...materials.map((material) => (row.heaviest === null ? '–' : sizes(row, material)))] })),
+    rows: rows.map((row) => ({ head: chartHangerName(row), cells: [listingWeightText(row.isTold ? row.heaviest : null), ...materials.map((material) => (row.isTold ? sizes(row, material) : '–'))] })),
   }
 }
 

@@ -9,7 +9,7 @@ import type { SheetFacts } from './facts'
 import { noticesOf } from './foot'
 import { heaviestFigure } from './heaviestFigure'
 import type { SheetOptions } from './options'
-import { ownVerdict } from './ownVerdict'
+import { ownVerdict } from '../advice/ownVerdict'
 import type { Sheet } from './sheet'
 
 /**
@@ -21,6 +21,7 @@ export const tagSheet = (facts: SheetFacts, options: SheetOptions): Sheet => onP
   if (limit === null && !options.draft) return mustChangeSheet(facts, options)
   const { answers } = check.solved.hanger
   const said = (name: string, text: string | null): readonly { readonly name: string; readonly text: string }[] => (text === null || text.trim() === '' ? [] : [{ name, text: text.trim() }])
+  const known = [...said(FOOT_NAMES.code, answers['make.code']), ...said(FOOT_NAMES.maker, answers['make.maker']), ...said(FOOT_NAMES.contact, answers['make.contact'])]
   const figure: Block = limit === null
     ? { kind: 'paragraph', weight: 'strong', text: NO_WEIGHT_TOLD[ownVerdict(check) === 'fails' ? 'fails' : 'not enough known'] }
     : heaviestFigure(limit)
@@ -33,7 +34,7 @@ export const tagSheet = (facts: SheetFacts, options: SheetOptions): Sheet => onP
         kind: 'cutOut', blocks: [
           { kind: 'heading', level: 1, text: sheetName(document.name) },
           figure,
-          { kind: 'facts', items: [...said(FOOT_NAMES.code, answers['make.code']), ...said(FOOT_NAMES.maker, answers['make.maker']), ...said(FOOT_NAMES.contact, answers['make.contact'])] },
+          ...(known.length === 0 ? [] : [{ kind: 'facts', items: known } as const]),
           { kind: 'paragraph', weight: 'plain', text: `${tagLine(check.care.inspect)} ${replaceByText(check.care)}` },
         ],
       }],

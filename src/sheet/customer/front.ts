@@ -8,7 +8,7 @@ import { footBlocks } from '../foot'
 import { hangerPicture, namedParts } from '../hangerPicture'
 import { heaviestFigure } from '../heaviestFigure'
 import type { SheetOptions } from '../options'
-import { ownVerdict } from '../ownVerdict'
+import { ownVerdict } from '../../advice/ownVerdict'
 import type { Page } from '../sheet'
 import { signPicture, SIGNS } from '../signs'
 import { placeBox, placeToFix, trialOf } from './placeBox'
@@ -51,7 +51,7 @@ export function customerFront(facts: SheetFacts, { today }: SheetOptions): Page 
               placeBox(facts),
               { kind: 'heading', level: 2, text: STEPS_TITLE },
               { kind: 'steps', items: stepTexts(placeToFix(facts), trialOf(facts)) },
-              { kind: 'nevers', items: neverTexts(answers['place.beneath'], limit !== null) },
+              { kind: 'nevers', items: neverTexts(answers['place.beneath'], trialOf(facts)) },
               { kind: 'paragraph', weight: 'small', text: reckonedText(answers) },
             ],
           },

@@ -8,7 +8,7 @@ import type { Block } from '../block'
 import type { SheetFacts } from '../facts'
 import { footBlocks } from '../foot'
 import type { SheetOptions } from '../options'
-import { ownVerdict } from '../ownVerdict'
+import { ownVerdict } from '../../advice/ownVerdict'
 import type { Sheet } from '../sheet'
 
 /** A part and what is said of it; one of which nothing new is said only where it fails. */

@@ -17,6 +17,11 @@ describe('a hanger as it was sold', () => {
     expect(copy).toEqual({ date: '2026-11-02', verdict: check?.verdict, hanger: check?.verdicts.hanger, place: check?.verdicts.place, heaviest: heaviestPot(hanger)?.watered, file: writeDocument(hanger) })
   })
 
+  it('is promised no weight where its own check does not hold', () => {
+    const overloaded = freezeAsSold(editField(hanger, 'weighed.mass', '80 kg'), '2026-11-02')
+    expect(overloaded.ok && overloaded.document.sold).toMatchObject({ hanger: 'fails', heaviest: null })
+  })
+
   it('comes back from the file as it was, and is no unknown key', () => {
     const parsed = parseDocument(writeDocument(sold()))
     if (!parsed.ok) throw new Error('unread')

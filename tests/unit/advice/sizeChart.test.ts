@@ -39,6 +39,13 @@ describe('a size chart', () => {
     expect(chart.rows[0]?.cells.filter(({ material }) => material === 'plastic').map((cell) => [cell.rim, takes(cell)])).toEqual(RIMS.map((rim) => [rim, fits(rim)]))
   })
 
+  it('tells no weight of a hanger that its own pot is too heavy for, and tries other pots all the same', () => {
+    const overloaded = run([editField(strong, 'weighed.mass', '70 kg')]).chart.rows[0]
+    expect(overloaded).toMatchObject({ isTold: false })
+    expect(overloaded?.cells.some(takes)).toBe(true)
+    expect(chart.rows.map(({ isTold }) => isTold)).toEqual([true, false])
+  })
+
   it('promises nothing of a hanger of which no weight may be told', () => {
     expect(chart.rows[1]?.heaviest).toBeNull()
     expect(chart.rows[1]?.cells.some(takes)).toBe(false)

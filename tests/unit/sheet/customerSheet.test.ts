@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { SHEET_KINDS, type SheetFacts } from '#core'
 import { markOf } from '../../../src/sheet/heaviestFigure'
-import { ownVerdict } from '../../../src/sheet/ownVerdict'
+import { ownVerdict } from '../../../src/advice/ownVerdict'
 import { blocksOf, ofKind, textOf } from './blocksOf'
 import { factsOf, factsOfDemo, FAILING, OPTIONS, SHEET_DEMOS, UNKNOWN } from './factsOf'
 
@@ -161,6 +161,7 @@ describe('the place', () => {
     expect(boxes(facts).map(({ title }) => title)).toEqual(['Where it hangs'])
     expect(textOf(customer(facts))).toContain('as it was told to us')
     expect(textOf(customer(facts))).toContain('and not with a heavier one')
+    expect(ofKind(customer(facts), 'nevers')[0]?.items[0]).toMatch(/^Never heavier there than [\d.]+ kg/)
     expect(Number(/with ([\d.]+) litre/.exec(test)?.[1])).toBeLessThanOrEqual(own)
   })
 })
