@@ -105,11 +105,16 @@ export function stepTexts(place: PlaceToFix, trial: Trial | null): readonly { re
 }
 export const STEPS_TITLE = 'Hang it in five steps'
 
-/** What must never be done; what is beneath was reckoned with. `told`: whether a weight may be told. */
-export function neverTexts(beneath: Answers['place.beneath'], told: boolean): readonly string[] {
+function neverHeavier(trial: Trial | null): string {
+  if (trial === null) return 'Never before it is changed and checked again.'
+  return trial.pot === 'own' ? `Never heavier there than ${massLimitText(trial.watered)}, watered.` : 'Never heavier than the weight above, watered.'
+}
+
+/** What must never be done; what is beneath was reckoned with, and a told place that carries no more than its own pot. `trial` null where no weight may be told. */
+export function neverTexts(beneath: Answers['place.beneath'], trial: Trial | null): readonly string[] {
   const people = beneath === 'people' || beneath === 'public'
   return [
-    told ? 'Never heavier than the weight above, watered.' : 'Never before it is changed and checked again.',
+    neverHeavier(trial),
     people ? 'Never over a bed, a cot or a seat without a second tie.' : 'Never where people sit, sleep or play beneath.',
     'Never for a person, a swing or a hammock.',
   ]

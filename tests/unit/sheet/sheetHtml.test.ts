@@ -35,7 +35,7 @@ describe('a sheet as HTML', () => {
     expect(elements.filter(({ tag }) => tag === 'h1')).toHaveLength(1)
     for (const { attributes } of elements.filter(({ tag }) => tag === 'th')) expect(['col', 'row']).toContain(attributes['scope'])
     for (const { attributes } of elements.filter(({ tag }) => tag === 'svg')) expect(attributes['aria-hidden'] === 'true' || (attributes['aria-label'] ?? '').length > 5).toBe(true)
-    for (const { children } of elements.filter(({ tag }) => tag === 'ul' || tag === 'ol')) expect(children.length).toBeGreaterThan(0)
+    for (const { children } of elements.filter(({ tag }) => tag === 'ul' || tag === 'ol' || tag === 'dl')) expect(children.length).toBeGreaterThan(0)
   })
 
   const NAMES = ['<script>alert(1)</script>', '"><img src=x onerror=alert(1)>', '</title></style>', '& &amp; &#39;', '’“”«»', 'Żółć 吊り鉢 معلق 🌿', '\u0000\u0007\ud800 half', '\u202e backwards', '${name}', '\\u003cb>']
