@@ -92,6 +92,20 @@ describe('the drawing', () => {
     page.unmount()
   })
 
+  it('swings an outline of the one hanger that is bumped, and none at rest', () => {
+    const row = checkOf({ ...ORDINARY, 'make.top': 'stick', 'row.count': '3', 'row.spacing': '40 cm', 'stick.length': '120 cm' })
+    const lines = (hanger: CheckResult, situation: 'watered' | 'bump'): number => {
+      const page = draw({ check: hanger, situation })
+      const found = page.findAll('.ghost path').length
+      page.unmount()
+      return found
+    }
+    expect(lines(check, 'watered')).toBe(0)
+    // Four legs and the pot at least; in a row no more of them.
+    expect(lines(check, 'bump')).toBeGreaterThan(4)
+    expect(lines(row, 'bump')).toBe(lines(check, 'bump'))
+  })
+
   it('names the chosen part beside it, and points at it by a line', () => {
     for (const [selected, name] of [['leg', 'Legs'], ['ring', 'Ring']] as const) {
       const page = draw({ selected })
