@@ -5,7 +5,6 @@ export const CARD = {
   situation: 'Situation',
   decides: 'What decides',
   asked: 'Asked of it',
-  notKnown: 'not known',
   comesTo: 'It comes to',
   mayCarry: 'It may carry',
   limit: 'Its limit',
