@@ -20,6 +20,10 @@ export const CARD = {
 
   remedies: 'What would mend it',
   triedOn: '(tried on)',
+  /** What a field would say; a question keeps its mark and takes no colon. */
+  patched: (label: string, text: string) => (label.endsWith('?') ? `${label} ${text}` : `${label}: ${text}`),
+  /** In the reader's units, and as it would be written in the file. */
+  asWritten: (text: string, written: string) => `${text} (${written})`,
   tryIt: 'Try it',
   tryRemedy: (remedy: string) => `Try it: ${remedy}`,
   takeBack: 'Take it back',
