@@ -1,39 +1,52 @@
 import { writingHabits } from '#core'
-import type { SheetOutcome, SheetQuestion, SheetReply } from './messages'
+import type { ChartQuestion, RowOutcome, SheetOutcome, SheetQuestion, SheetReply } from './messages'
 
 /** The part of a worker that is used. */
 export interface SheetsWorker {
-  postMessage(question: SheetQuestion): void
+  postMessage(question: SheetQuestion | ChartQuestion): void
   onmessage: ((event: MessageEvent<SheetReply>) => void) | null
   onerror: ((event: ErrorEvent) => void) | null
 }
 
-/** Asks for one sheet; null where the worker failed. */
-export type AskSheet = (question: Pick<SheetQuestion, 'source' | 'sheet' | 'options'>) => Promise<SheetOutcome | null>
+/** Asks for one sheet, or for one hanger's row of a chart; null where the worker failed. */
+export interface SheetsAsker {
+  readonly sheet: (question: Pick<SheetQuestion, 'source' | 'sheet' | 'options'>) => Promise<SheetOutcome | null>
+  readonly row: (question: Pick<ChartQuestion, 'text' | 'file'>) => Promise<RowOutcome | null>
+}
 
 /** Questions to a worker that is started at the first of them. */
-export function askSheets(start: () => SheetsWorker): AskSheet {
-  const waiting = new Map<number, (outcome: SheetOutcome | null) => void>()
+export function askSheets(start: () => SheetsWorker): SheetsAsker {
+  const waiting = new Map<number, (reply: SheetReply | null) => void>()
   let revision = 0
   let worker: SheetsWorker | null = null
 
-  function hand(number: number, outcome: SheetOutcome | null): void {
-    waiting.get(number)?.(outcome)
+  function hand(number: number, reply: SheetReply | null): void {
+    waiting.get(number)?.(reply)
     waiting.delete(number)
   }
   function started(): SheetsWorker {
     const one = start()
-    one.onmessage = ({ data }) => hand(data.revision, data.kind === 'sheet' ? data.outcome : null)
+    one.onmessage = ({ data }) => hand(data.revision, data)
     one.onerror = () => { for (const number of [...waiting.keys()]) hand(number, null) }
     return one
   }
-
-  return (question) => {
+  function ask(question: Omit<SheetQuestion, 'revision' | 'habits'> | Omit<ChartQuestion, 'revision' | 'habits'>): Promise<SheetReply | null> {
     worker ??= started()
     revision += 1
     const mine = revision
-    const answer = new Promise<SheetOutcome | null>((done) => { waiting.set(mine, done) })
-    worker.postMessage({ kind: 'sheet', revision: mine, ...question, habits: { ...writingHabits() } })
+    const answer = new Promise<SheetReply | null>((done) => { waiting.set(mine, done) })
+    worker.postMessage({ ...question, revision: mine, habits: { ...writingHabits() } })
     return answer
+  }
+
+  return {
+    sheet: async (question) => {
+      const reply = await ask({ kind: 'sheet', ...question })
+      return reply?.kind === 'sheet' ? reply.outcome : null
+    },
+    row: async (question) => {
+      const reply = await ask({ kind: 'chartRow', ...question })
+      return reply?.kind === 'chartRow' ? reply.outcome : null
+    },
   }
 }

@@ -1,12 +1,12 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowRef } from 'vue'
-import { fileOutcomeText, folderProblemText, type PageFormat, type Sheet, type SheetKind } from '#core'
+import { CHART_MATERIALS, fileOutcomeText, folderProblemText, sizeChartSheet, USUAL_RIMS, type ChartRow, type PageFormat, type Sheet, type SheetKind } from '#core'
 import type { FolderFile } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
 import { todayText } from '../shelf/todayText'
 import { PLATFORM } from '../stores/file'
 import { texts } from '../texts/texts'
-import type { AskSheet } from './askSheets'
+import type { SheetsAsker } from './askSheets'
 import { askWorker } from './sheetsStore'
 
 /** Most sheets that are held, printed and written at once; what is left over is made in another go. */
@@ -24,7 +24,7 @@ type State = 'idle' | 'listing' | 'noFolder' | 'making' | 'stopped' | 'done'
  * Sheets of all hangers in the maker's folder, one after the other from a worker. Those that cannot be read, and
  * those of which no sheet may be given away, are told by name; the rest become one print or file.
  */
-export function createFolderSheets(platform: Platform, ask: AskSheet, today: () => string, most: number) {
+export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: () => string, most: number) {
   const state = shallowRef<State>('idle')
   const problem = shallowRef<string | null>(null)
   const folder = shallowRef('')
@@ -33,15 +33,28 @@ export function createFolderSheets(platform: Platform, ask: AskSheet, today: () 
   const done = shallowRef(0)
   const sheets = shallowRef<readonly Sheet[]>([])
   const leftOut = shallowRef<readonly LeftOut[]>([])
+  const isChart = shallowRef(false)
+  /** Rows of the chart that is being made. */
+  let rows: readonly ChartRow[] = []
   /** A go ends when another begins or it is stopped. */
   let go = 0
 
   const unable: Readonly<Partial<Record<Sheet['kind'], string>>> = { mustChange: texts.sheets.mustChange, notKnown: texts.sheets.notKnown }
 
-  async function sheetOf(file: FolderFile, kind: SheetKind, format: PageFormat): Promise<Sheet | string> {
+  /** The hanger joins the chart as far as it has come. */
+  async function chartWith(file: FolderFile, text: string, format: PageFormat, mine: number): Promise<Sheet | string> {
+    const outcome = await ask.row({ text, file: file.name })
+    if (outcome?.ok !== true) return outcome?.problem ?? texts.sheets.failed
+    // One that was asked in an earlier go is of no use to this one.
+    if (go === mine) rows = [...rows, outcome.row]
+    return sizeChartSheet({ rims: USUAL_RIMS, materials: CHART_MATERIALS, rows }, { format, today: today() })
+  }
+
+  async function sheetOf(file: FolderFile, kind: SheetKind, format: PageFormat, mine: number): Promise<Sheet | string> {
     const read = await platform.readListed(file.token)
     if (!read.ok) return fileOutcomeText({ ...read.problem, deed: 'open' })
-    const outcome = await ask({ source: { text: read.text }, sheet: kind, options: { format, today: today(), draft: false } })
+    if (isChart.value) return chartWith(file, read.text, format, mine)
+    const outcome = await ask.sheet({ source: { text: read.text }, sheet: kind, options: { format, today: today(), draft: false } })
     if (outcome === null) return texts.sheets.failed
     return outcome.ok ? unable[outcome.sheet.kind] ?? outcome.sheet : outcome.problem
   }
@@ -53,12 +66,13 @@ export function createFolderSheets(platform: Platform, ask: AskSheet, today: () 
     state.value = 'making'
     sheets.value = []
     leftOut.value = []
-    while (done.value < files.value.length && sheets.value.length < most) {
+    rows = []
+    while (done.value < files.value.length && Math.max(sheets.value.length, rows.length) < most) {
       const file = files.value[done.value] as FolderFile
-      const one = await sheetOf(file, kind, format)
+      const one = await sheetOf(file, kind, format, mine)
       if (go !== mine) return
       if (typeof one === 'string') leftOut.value = [...leftOut.value, { name: file.name, why: one }]
-      else sheets.value = [...sheets.value, one]
+      else sheets.value = isChart.value ? [one] : [...sheets.value, one]
       done.value += 1
     }
     state.value = 'done'
@@ -103,6 +117,11 @@ export function createFolderSheets(platform: Platform, ask: AskSheet, today: () 
 
   return {
     canChoose: platform.canChooseFolder,
+    isChart: computed(() => isChart.value),
+    makeChart: (chart: boolean) => {
+      if (chart !== isChart.value) forget()
+      isChart.value = chart
+    },
     state: computed(() => state.value), problem: computed(() => problem.value), folder: computed(() => folder.value),
     all: computed(() => files.value.length), done: computed(() => done.value),
     sheets: computed(() => sheets.value), leftOut: computed(() => leftOut.value),

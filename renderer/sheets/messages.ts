@@ -1,4 +1,4 @@
-import type { HangerDocument, Sheet, SheetKind, SheetOptions, WritingHabits } from '#core'
+import type { ChartRow, HangerDocument, Sheet, SheetKind, SheetOptions, WritingHabits } from '#core'
 
 /** Of what a sheet is made: a hanger at hand, or the text of a file. */
 export type SheetSource =
@@ -17,6 +17,18 @@ export interface SheetQuestion {
   readonly habits: WritingHabits
 }
 
+/** To the worker: how one hanger takes the usual pots. */
+export interface ChartQuestion {
+  readonly kind: 'chartRow'
+  readonly revision: number
+  readonly text: string
+  /** Name of the file. */
+  readonly file: string
+  readonly habits: WritingHabits
+}
+
+export type RowOutcome = { readonly ok: true, readonly row: ChartRow } | { readonly ok: false, readonly problem: string }
+
 /** A sheet, or the sentence that says why there is none. */
 export type SheetOutcome =
   /** `isOnlyDraft`: no weight may be told, so that nothing but a draft, or what must change, is printed for the customer. */
@@ -26,4 +38,5 @@ export type SheetOutcome =
 /** From the worker, one to each question. */
 export type SheetReply =
   | { readonly kind: 'sheet', readonly revision: number, readonly outcome: SheetOutcome }
+  | { readonly kind: 'chartRow', readonly revision: number, readonly outcome: RowOutcome }
   | { readonly kind: 'sheetFailed', readonly revision: number, readonly detail: string }

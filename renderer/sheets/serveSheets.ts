@@ -1,11 +1,11 @@
-import { parseDocument, problemText, SHEET_KINDS, sheetFacts, writeBy, type HangerDocument, type InputProblem, type SheetFacts } from '#core'
-import type { SheetOutcome, SheetQuestion, SheetReply } from './messages'
+import { CHART_MATERIALS, parseDocument, problemText, SHEET_KINDS, sheetFacts, sizeChart, USUAL_RIMS, writeBy, type HangerDocument, type InputProblem, type SheetFacts } from '#core'
+import type { ChartQuestion, RowOutcome, SheetOutcome, SheetQuestion, SheetReply } from './messages'
 
 type FactsOutcome = { readonly ok: true, readonly facts: SheetFacts } | { readonly ok: false, readonly problem: string }
 
 /** Of a file full of nonsense the first few say enough. */
 const MOST_PROBLEMS = 2
-const unread = (problems: readonly InputProblem[]): FactsOutcome => ({ ok: false, problem: problems.slice(0, MOST_PROBLEMS).map(problemText).join(' ') })
+const unread = (problems: readonly InputProblem[]): { readonly ok: false, readonly problem: string } => ({ ok: false, problem: problems.slice(0, MOST_PROBLEMS).map(problemText).join(' ') })
 
 function factsOf(document: HangerDocument): FactsOutcome {
   const outcome = sheetFacts(document)
@@ -17,8 +17,19 @@ function factsOfText(text: string): FactsOutcome {
   return parsed.ok ? factsOf(parsed.document) : unread(parsed.problems)
 }
 
+function rowOf({ text, file }: ChartQuestion): RowOutcome {
+  const parsed = parseDocument(text)
+  if (!parsed.ok) return unread(parsed.problems)
+  const { document } = parsed
+  const job = sizeChart([{ file, document }], { rims: USUAL_RIMS, materials: CHART_MATERIALS })
+  let step = job.next()
+  while (step.done !== true) step = job.next()
+  const [row] = step.value.rows
+  return row === undefined ? { ok: false, problem: '' } : { ok: true, row }
+}
+
 /** The worker's side of the talk. Whoever asks sends one question after the other, so to stop is to ask no more. */
-export function serveSheets(reply: (message: SheetReply) => void): (question: SheetQuestion) => void {
+export function serveSheets(reply: (message: SheetReply) => void): (question: SheetQuestion | ChartQuestion) => void {
   let known: { readonly edition: number, readonly facts: FactsOutcome } | null = null
 
   function factsFor(source: SheetQuestion['source']): FactsOutcome {
@@ -36,7 +47,8 @@ export function serveSheets(reply: (message: SheetReply) => void): (question: Sh
     const { revision, habits } = question
     try {
       writeBy(habits)
-      reply({ kind: 'sheet', revision, outcome: outcomeOf(question) })
+      if (question.kind === 'chartRow') reply({ kind: 'chartRow', revision, outcome: rowOf(question) })
+      else reply({ kind: 'sheet', revision, outcome: outcomeOf(question) })
     } catch (error) {
       reply({ kind: 'sheetFailed', revision, detail: error instanceof Error ? error.message : String(error) })
     }

@@ -3,7 +3,7 @@ import { computed, shallowRef, watch } from 'vue'
 import type { HangerDocument, PageFormat, SheetKind } from '#core'
 import { todayText } from '../shelf/todayText'
 import { useDocument } from '../stores/document'
-import { askSheets, type AskSheet, type SheetsWorker } from './askSheets'
+import { askSheets, type SheetsAsker, type SheetsWorker } from './askSheets'
 import { keepSheets, keptSheets, type KeptSheets } from './keptSheets'
 import type { SheetOutcome } from './messages'
 
@@ -19,7 +19,7 @@ export interface SheetsHome {
  * The sheet of the hanger at hand: made in a worker while it is looked at, and anew at each change. One question
  * is asked at a time, so that typing does not fill a queue; what is shown stays until the new sheet comes.
  */
-export function createSheets(document: () => HangerDocument, ask: AskSheet, { storageOf, locale, today }: SheetsHome) {
+export function createSheets(document: () => HangerDocument, ask: SheetsAsker, { storageOf, locale, today }: SheetsHome) {
   const kept = shallowRef<KeptSheets>(keptSheets(storageOf, locale))
   const draft = shallowRef(false)
   const outcome = shallowRef<SheetOutcome | null>(null)
@@ -49,7 +49,7 @@ export function createSheets(document: () => HangerDocument, ask: AskSheet, { st
       if (asked !== numbered) edition += 1
       numbered = asked
       const { kind, format } = kept.value
-      const made = await ask({ source: { document: asked, edition }, sheet: kind, options: { format, today: today(), draft: draft.value } })
+      const made = await ask.sheet({ source: { document: asked, edition }, sheet: kind, options: { format, today: today(), draft: draft.value } })
       if (made !== null) outcome.value = made
       state.value = made === null ? 'failed' : 'done'
     }
@@ -84,7 +84,7 @@ export function createSheets(document: () => HangerDocument, ask: AskSheet, { st
 }
 
 /** One worker for sheets: a hanger’s own and those of a folder. */
-export const askWorker: AskSheet = askSheets((): SheetsWorker => new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' }))
+export const askWorker: SheetsAsker = askSheets((): SheetsWorker => new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' }))
 
 export const useSheets = defineStore('sheets', () => {
   const source = useDocument()

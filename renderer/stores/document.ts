@@ -1,6 +1,6 @@
 import { defineStore } from 'pinia'
 import { computed, shallowRef } from 'vue'
-import { editField, editPullTestAt, EMPTY_DOCUMENT, renameDocument, withPullTests, type FieldPath, type HangerDocument, type PullTestColumn } from '#core'
+import { editField, editInspectionAt, editPullTestAt, EMPTY_DOCUMENT, renameDocument, withInspections, withPullTests, type FieldPath, type HangerDocument, type InspectionColumn, type PullTestColumn } from '#core'
 import { useHistory } from './history'
 
 /** New texts of several fields at once; null takes an answer back. */
@@ -33,6 +33,12 @@ export const useDocument = defineStore('document', () => {
 
   const removePullTest = (row: number): void => change(withPullTests(current.value, current.value.pullTests.filter((_, i) => i !== row)), null)
 
+  /** A text of the inspection log; the row after the last is a new one. */
+  const editInspection = (row: number, column: InspectionColumn, text: string | null): void =>
+    change(editInspectionAt(current.value, row, column, text), `inspections.${row}.${column}`)
+
+  const removeInspection = (row: number): void => change(withInspections(current.value, current.value.inspections.filter((_, i) => i !== row)), null)
+
   /** The document as something made it of the present one, as one step. */
   const replace = (next: HangerDocument): void => change(next, null)
 
@@ -54,6 +60,6 @@ export const useDocument = defineStore('document', () => {
     document: computed(() => current.value),
     /** Counts hangers put in place, so that a result of the last is not shown for this one. */
     opened: computed(() => opened.value),
-    edit, patch, editPullTest, removePullTest, replace, rename, load, undo, redo,
+    edit, patch, editPullTest, removePullTest, editInspection, removeInspection, replace, rename, load, undo, redo,
   }
 })
