@@ -90,6 +90,22 @@ test('where there is no printer, or no writing, a sentence says so and the sheet
   await expect(dialog.locator('article.tag')).toBeVisible()
 })
 
+test('a hanger is marked as sold and looked at later, and its record says so', async () => {
+  const { page } = desktop
+  const dialog = page.getByRole('dialog', { name: /^Sheets of/ })
+  await dialog.getByRole('radio', { name: 'record' }).check()
+  await dialog.getByRole('button', { name: 'Mark as sold today' }).click()
+  await expect(dialog.getByRole('status').filter({ hasText: 'Sold on' })).not.toContainText('changed since')
+  const entry = dialog.getByRole('group', { name: 'Another entry' })
+  await entry.getByLabel('Date').fill('2026-13-40')
+  const first = dialog.getByRole('group', { name: 'Entry 1' })
+  await expect(first).toContainText('Inspection 1, date')
+  await first.getByLabel('Date').fill('2026-10-18')
+  await first.getByLabel('Note').fill('Ring polished')
+  await expect(dialog.locator('article.record')).toContainText('Ring polished', { timeout: 30_000 })
+  expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations.map(({ id }) => id)).toEqual([])
+})
+
 test('a folder of hangers becomes one PDF; what cannot be read or fails is named', async () => {
   const { app, page, folder } = desktop
   const dialog = page.getByRole('dialog', { name: /^Sheets/ })
@@ -101,6 +117,7 @@ test('a folder of hangers becomes one PDF; what cannot be read or fails is named
   await writeFile(join(hangers, 'bare.strandwise'), JSON.stringify({ format: 'strandwise-hanger', version: 1, name: 'Bare' }))
   await answerOpening(app, hangers)
   await dialog.getByRole('radio', { name: 'every hanger in my folder' }).check()
+  await dialog.getByRole('radio', { name: 'tag' }).check()
   await dialog.getByRole('button', { name: 'Choose folder…' }).click()
   await expect(dialog.getByRole('status').filter({ hasText: 'ready' })).toContainText(/^2 sheets are ready; 2 hangers are left out/, { timeout: 60_000 })
   await expect(dialog.getByRole('listitem').filter({ hasText: 'broken.strandwise' })).toContainText('cannot be read as JSON')
@@ -111,4 +128,9 @@ test('a folder of hangers becomes one PDF; what cannot be read or fails is named
   const { sizes, text } = await pdfAt(join(folder, 'all.pdf'))
   expect(sizes).toEqual(['612 × 792', '612 × 792'])
   expect(text.join('\n')).toContain('Второе кашпо')
+
+  await dialog.getByRole('radio', { name: /^size chart/ }).check()
+  await dialog.getByRole('button', { name: 'Make the sheets' }).click()
+  await expect(dialog.locator('article.chart').getByRole('row').filter({ hasText: 'Второе кашпо' }).first()).toBeVisible({ timeout: 60_000 })
+  await expect(dialog.getByRole('listitem').filter({ hasText: 'broken.strandwise' })).toContainText('cannot be read as JSON')
 })
