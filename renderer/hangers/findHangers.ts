@@ -1,3 +1,4 @@
+import { sameTag } from '#core'
 import type { FolderFile } from '../../electron/contract'
 import type { HangerCard } from './hangerCard'
 
@@ -13,6 +14,7 @@ export function findHangers(files: readonly FolderFile[], query: string, cardOf:
   return files.filter((file) => {
     const card = cardOf(file)
     const text = plain([file.name, card?.name, card?.code, card?.lot].join(' '))
-    return words.every((word) => text.includes(word))
+    // A tag is read aloud and typed anew: with other spaces and dashes it is the same.
+    return words.every((word) => text.includes(word)) || sameTag(card?.code ?? '', query)
   })
 }

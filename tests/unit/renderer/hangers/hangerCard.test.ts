@@ -58,6 +58,6 @@ describe('the search', () => {
   const namesFor = (query: string) => findHangers(files, query, (file) => cards[files.findIndex(({ name }) => name === file.name)] ?? null).map(({ name }) => name.split('.')[0])
 
   it.each([
-    ['', ['one', 'two', 'three']], ['  ', ['one', 'two', 'three']], ['FERN', ['one', 'two']], ['cafe', ['one']], ['a7', ['one']], ['grey fern', ['two']], ['thr', ['three']], ['moss', []],
+    ['', ['one', 'two', 'three']], ['  ', ['one', 'two', 'three']], ['FERN', ['one', 'two']], ['cafe', ['one']], ['a7', ['one']], ['A-7', ['one']], ['grey fern', ['two']], ['thr', ['three']], ['moss', []],
   ])('“%s”', (query, names) => { expect(namesFor(query)).toEqual(names) })
 })
