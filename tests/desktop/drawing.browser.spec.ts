@@ -143,6 +143,6 @@ test('the drawing is looked at from each side, closer and whole again, typed on,
     const { documentElement: root } = new DOMParser().parseFromString(text, 'image/svg+xml')
     return { name: root.nodeName, wrong: root.getElementsByTagName('parsererror').length, title: root.querySelector('title')?.textContent, width: root.getAttribute('width') }
   }, svg)
-  expect(read).toEqual({ name: 'svg', wrong: 0, title: 'Fern over the sideboard. The hanger to scale, from the front, from the side and from above: At rest, just watered', width: expect.stringMatching(/^[\d.]+mm$/) as string })
+  expect(read).toEqual({ name: 'svg', wrong: 0, title: 'Fern over the sideboard. The hanger to scale, from the front, from the side and from above: At rest, just watered', width: expect.stringMatching(/^[\d.]+mm$/) as unknown as string })
   expect(svg).toContain('>18 cm</text>')
 })

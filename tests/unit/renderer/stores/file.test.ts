@@ -87,7 +87,7 @@ describe('the file', () => {
     const opening = file.open()
     useQuestions().answer('discard')
     await opening
-    expect(source.document).toEqual({ name: 'Fern', typed: { 'pot.rim': '4 3/4 in' }, pullTests: [{ typed: { load: '31 lb' }, extra: {} }], extra: {} })
+    expect(source.document).toEqual({ name: 'Fern', typed: { 'pot.rim': '4 3/4 in' }, pullTests: [{ typed: { load: '31 lb' }, extra: {} }], inspections: [], sold: null, extra: {} })
   })
 
   it('lags behind from the first edit until saved, or until the edit is undone', async () => {
