@@ -41,17 +41,14 @@ test('undo takes a tried remedy back, and redo tries it again', async ({ page })
   await expect(hanger.remedies.getByRole('button', { name: /^Take it back: Use a closed eye/ })).toBeVisible()
 })
 
-test('every kind of remedy that the demos offer is tried on and undone', async ({ page }) => {
+test('every kind of remedy that three demos offer is tried on and undone', async ({ page }) => {
   test.slow()
   const hanger = hangerPage(page)
   await hanger.open()
   const undo = page.getByRole('button', { name: 'Undo' })
   const met = new Set<string>()
-  const demos = await page.getByRole('button', { name: 'Demos' }).evaluate((button) => [...document.querySelectorAll(`#${button.getAttribute('aria-controls') ?? ''} button`)].map(({ textContent }) => textContent))
-  expect(demos.length).toBeGreaterThan(4)
-  for (const demo of demos) {
-    await page.getByRole('button', { name: 'Demos' }).click()
-    await page.getByRole('button', { name: demo, exact: true }).click()
+  for (const demo of [/^Glazed pot/, /^Class sample/, /^Spider plant/]) {
+    await hanger.openDemo(demo)
     await expect(undo).toBeDisabled()
     const before = await hanger.sentences.textContent()
     for (const rung of await hanger.ladder.getByRole('button').all()) {
@@ -64,7 +61,7 @@ test('every kind of remedy that the demos offer is tried on and undone', async (
         await expect(hanger.remedies.getByRole('button', { name: name.replace(/^Try it/, 'Take it back'), exact: true })).toBeVisible()
         await undo.click()
         await expect(hanger.remedies.getByRole('button', { name, exact: true })).toHaveAttribute('aria-disabled', 'false')
-        await expect(hanger.sentences, `${demo}: ${name}`).toHaveText(before ?? '')
+        await expect(hanger.sentences, `${demo.source}: ${name}`).toHaveText(before ?? '')
       }
     }
   }

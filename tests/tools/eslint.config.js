@@ -69,6 +69,14 @@ export default tseslint.config(
   { files: ['renderer/**/*.vue'], rules: { 'no-restricted-syntax': ['error', noBarrel, ...bareSentences] } },
   { ...core, rules: { 'no-console': 'error', 'no-restricted-syntax': ['error', noBarrel, noDefaultExport, ...noHiddenInput] } },
   {
+    // The types of Node are in sight where the renderer is checked together with its tests.
+    files: ['renderer/**/*.{ts,vue}'],
+    rules: {
+      'no-restricted-globals': ['error', 'process', 'Buffer', 'global', 'require', '__dirname', '__filename', 'setImmediate'],
+      'no-restricted-imports': ['error', { patterns: ['node:*'] }],
+    },
+  },
+  {
     files: ['renderer/**/*.vue'],
     rules: {
       'vue/no-v-html': 'error',
@@ -89,9 +97,9 @@ export default tseslint.config(
     },
   },
   {
-    // Nothing in the core awaits, and to load the types of its many tests takes longer than to lint them.
+    // To load the types of these many tests takes longer than to lint them, and what one forgets to await there is seen by its outcome.
     files: ['tests/unit/**/*.ts', 'tests/reference/**/*.ts', 'tests/bench/**/*.ts'],
-    ignores: ['tests/unit/{renderer,electron,cli,tools}/**'],
+    ignores: ['tests/unit/{electron,cli,tools}/**'],
     ...tseslint.configs.disableTypeChecked,
     languageOptions: { parserOptions: { projectService: false, project: false } },
   },

@@ -16,7 +16,7 @@ test('is empty until it is opened, then named by its heading, and empty again on
   expect(dialog.textContent).toBe('')
   await handle.open()
   expect(dialog.open).toBe(true)
-  expect(document.getElementById(dialog.getAttribute('aria-labelledby') ?? '')?.textContent).toBe('Offcuts')
+  expect(page.get(`#${dialog.getAttribute('aria-labelledby') ?? ''}`).text()).toBe('Offcuts')
   expect(page.get('[role=group]').attributes()).toMatchObject({ 'aria-label': 'Offcuts in the box', tabindex: '0' })
   await page.get('button').trigger('click')
   expect(dialog.open).toBe(false)
