@@ -8,15 +8,14 @@ test('what cannot be read stays in every field, with a sentence in its place, an
   await hanger.open()
   await hanger.openDemo(/Glazed pot/)
   const verdict = await hanger.sentences.textContent() ?? ''
-  const typed = await hanger.questions.evaluate((form, text) => {
-    form.querySelectorAll('details').forEach((folded) => { folded.open = true })
-    return [...form.querySelectorAll<HTMLInputElement>('input[type=text]')].map((field) => {
+  await hanger.questions.evaluate((form) => { form.querySelectorAll('details').forEach((folded) => { folded.open = true }) })
+  await expect.poll(() => hanger.questions.locator('input[type=text]').count()).toBeGreaterThan(20)
+  const typed = await hanger.questions.evaluate((form, text) => [...form.querySelectorAll<HTMLInputElement>('input[type=text]')].map((field) => {
       const before = field.value
       field.value = text
       field.dispatchEvent(new Event('input', { bubbles: true }))
       return before
-    })
-  }, NONSENSE)
+    }), NONSENSE)
   expect(typed.length).toBeGreaterThan(20)
   await expect(hanger.verdict).toContainText('Being typed')
   await expect(hanger.sentences).toHaveText(verdict)
