@@ -39,3 +39,15 @@ test('closed before it could be drawn, it stays closed', async () => {
   await opening
   expect(dialog.open).toBe(false)
 })
+
+test('opened again before its closing was told of, it keeps what it shows', async () => {
+  const { page, handle, dialog } = shellOf('Offcuts in the box')
+  await handle.open()
+  handle.close()
+  await handle.open()
+  dialog.dispatchEvent(new Event('close'))
+  await page.vm.$nextTick()
+  expect(dialog.open).toBe(true)
+  expect(page.find('.told').exists()).toBe(true)
+  page.unmount()
+})
