@@ -4,20 +4,20 @@ import { anchorsOf } from './anchors'
 import { boundsOf } from './bounds'
 import { buildingShapes } from './building'
 import { connectorShapes } from './connector'
-import { cradleShapes, underBase } from './cradle'
 import { lowerDimensions, lowerTapes } from './dimension/lower'
 import { placeDimensions } from './dimension/place'
 import { potDimensions } from './dimension/pot'
 import { topDimensions } from './dimension/top'
 import { fringeShapes, gatheredHalf, gatheringShapes } from './gathering'
 import { hookBeforeRing, hookShapes, larksHeads, ringShapes } from './hook'
-import { legEnds, legLabels, legShapes } from './legs'
+import { legEnds, legLabels } from './legs'
 import type { PanelGeometry } from '../check/panel/panelGeometry'
 import { panelDimensions, panelShapes } from './panel/panel'
 import { freeStrands, netShapes, panelOf, panelUnderBase, strandsBehind, strandsOnPot } from './panel/strands'
 import { plantShapes } from './plant'
 import { facing, potAside } from './potFrame'
 import { potShapes } from './pot'
+import { potInCords } from './potInCords'
 import { neighbours, neighbourShapes } from './row'
 import { sceneOf, standOf, type Scene, type Stand } from './scene'
 import type { Dimension, Drawing, Shape } from './shape'
@@ -25,7 +25,7 @@ import { shiftedDimension, shiftedShape } from './shifted'
 import { hookPlaces, stickHeads, stickShapes, topCordShapes } from './stick'
 import { swingShapes } from './swing'
 import { topCordDimensions, topCordTapeShapes } from './topCordTape'
-import { fromFront, hasFringe, lowerAnchors, lowerScenes, lowerShapes } from './tiers'
+import { fromFront, lowerAnchors, lowerScenes, lowerShapes } from './tiers'
 import { tapeCaption, tapeDimensions, tapeShapes } from './tape'
 
 /**
@@ -74,15 +74,7 @@ function hangerShapes(scene: Scene): readonly Shape[] {
   const panel = panelOf(scene)
   if (panel !== null) return planterShapes(scene, panel)
   return [
-    ...legShapes(scene, true),
-    ...plantShapes(scene),
-    ...potShapes(scene),
-    ...cradleShapes(scene, true),
-    ...(hasFringe(scene) ? fringeShapes(scene) : []),
-    ...underBase(scene),
-    ...gatheringShapes(scene),
-    ...cradleShapes(scene, false),
-    ...legShapes(scene, false),
+    ...potInCords(scene),
     ...aside(scene, stickShapes(scene)),
     ...stickHeads(scene),
     ...ringShapes(scene),

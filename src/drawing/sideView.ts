@@ -1,13 +1,12 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { CaseCode } from '../load/loadCases'
 import { boundsOf } from './bounds'
-import { cradleShapes, underBase } from './cradle'
-import { fringeShapes, gatheringShapes } from './gathering'
-import { legEnds, legLabels, legShapes } from './legs'
+import { legEnds, legLabels } from './legs'
 import { panelOf } from './panel/strands'
 import { plantShapes } from './plant'
 import { facing } from './potFrame'
 import { potShapes } from './pot'
+import { potInCords } from './potInCords'
 import { sceneOf, standOf, type Stand } from './scene'
 import type { Dimension, Drawing, Point, Shape } from './shape'
 import { mappedDimension, mappedShape, movedShape, turnedPoint } from './shifted'
@@ -19,7 +18,7 @@ import { sidePanel } from './side/panel'
 import { sideScene, type SideScene } from './side/sideScene'
 import { sideConnector, sideTop, sideTopCord } from './side/top'
 import { swingShapes } from './swing'
-import { hasFringe, lowerAnchors, lowerScenes, lowerShapes } from './tiers'
+import { lowerAnchors, lowerScenes, lowerShapes } from './tiers'
 import { sideways } from './view'
 
 /**
@@ -66,15 +65,7 @@ function hungShapes(scene: SideScene): readonly Shape[] {
   const panel = panelOf(scene)
   if (panel !== null) return sidePanel(scene, panel)
   return [
-    ...legShapes(scene, true),
-    ...plantShapes(scene),
-    ...potShapes(scene),
-    ...cradleShapes(scene, true),
-    ...(hasFringe(scene) ? fringeShapes(scene) : []),
-    ...underBase(scene),
-    ...gatheringShapes(scene),
-    ...cradleShapes(scene, false),
-    ...legShapes(scene, false),
+    ...potInCords(scene),
     ...sideTop(scene),
   ]
 }
