@@ -94,7 +94,7 @@ export interface Trial {
 export function stepTexts(place: PlaceToFix, trial: Trial | null): readonly { readonly title: string; readonly text: string }[] {
   const pulled = trial === null ? 'one and a half times all that will hang' : massLeastText(trial.pull)
   const most = trial?.pot === 'own' ? 'that of its own pot' : 'the weight above'
-  const bucket = trial === null ? 'a bucket of water as heavy as the watered pot' : `a bucket with ${waterText(trial.watered)} of water, bucket and all no more than ${most},`
+  const bucket = trial === null ? 'a bucket of water as heavy as the watered pot' : `a bucket with ${waterText(trial.watered)} of water, less what the bucket weighs: both together no more than ${most},`
   return [
     { title: 'Fix.', text: fixText(place) },
     { title: 'Pull.', text: `Pull it in place with ${pulled}. Nothing may move, crack or open.` },
