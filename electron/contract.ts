@@ -151,7 +151,7 @@ export const EXPORT_EXTENSIONS = ['svg', 'json', 'html'] as const
 export type ExportExtension = (typeof EXPORT_EXTENSIONS)[number]
 
 /** What the native menu, or a key, can ask of the page. */
-export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'drawing', 'pdf', 'print', 'undo', 'redo', 'catalogue', 'shelf', 'hangers', 'place', 'sheets', 'habits', 'help'] as const
+export const MENU_COMMANDS = ['new', 'open', 'save', 'saveAs', 'drawing', 'pdf', 'print', 'undo', 'redo', 'catalogue', 'shelf', 'hangers', 'place', 'sheets', 'choosing', 'maps', 'compare', 'chance', 'habits', 'help'] as const
 
 export type MenuCommand = (typeof MENU_COMMANDS)[number]
 

@@ -17,6 +17,10 @@ const COMMANDS: Readonly<Record<MenuCommand, string>> = {
   hangers: 'My hangers',
   place: 'What the place needs',
   sheets: 'Sheets',
+  choosing: 'Choose sizes',
+  maps: 'Maps',
+  compare: 'Compare two hangers',
+  chance: 'Chance',
   habits: 'Units and appearance…',
   help: 'Strandwise help',
 }

@@ -3,6 +3,9 @@ import { CARD } from './en/card'
 import { CARE } from './en/care'
 import { CHARTS } from './en/charts'
 import { CATALOGUE } from './en/catalogue'
+import { CHANCE } from './en/chance'
+import { CHOOSING } from './en/choosing'
+import { COMPARE } from './en/compare'
 import { DIALOGS } from './en/dialogs'
 import { DRAWING } from './en/drawing'
 import { FILES } from './en/files'
@@ -11,6 +14,7 @@ import { GUIDES } from './en/guides'
 import { HABITS } from './en/habits'
 import { HANGERS } from './en/hangers'
 import { HELP } from './en/help'
+import { MAPS } from './en/maps'
 import { PAGE } from './en/page'
 import { PICTURED } from './en/pictured'
 import { PLACE } from './en/place'
@@ -28,6 +32,9 @@ const EN = {
   care: CARE,
   charts: CHARTS,
   catalogue: CATALOGUE,
+  chance: CHANCE,
+  choosing: CHOOSING,
+  compare: COMPARE,
   dialogs: DIALOGS,
   drawing: DRAWING,
   files: FILES,
@@ -36,6 +43,7 @@ const EN = {
   habits: HABITS,
   hangers: HANGERS,
   help: HELP,
+  maps: MAPS,
   page: PAGE,
   pictured: PICTURED,
   place: PLACE,

@@ -27,11 +27,17 @@ export const PAGE = {
     hangers: 'My hangers',
     place: 'What the place needs',
     sheets: 'Sheets',
+    choosing: 'Choose sizes',
+    maps: 'Maps',
+    compare: 'Compare two hangers',
+    chance: 'Chance',
     habits: 'Units and appearance…',
     help: 'Help',
   },
   recent: 'Recent',
   demos: 'Demos',
+  /** What looks beyond this one hanger as it is. */
+  tryOut: 'Try out',
   more: 'More',
   /** Puts a message away. */
   done: 'Done',

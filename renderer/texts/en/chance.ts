@@ -1,0 +1,4 @@
+/** Chance. */
+export const CHANCE = {
+  title: 'Chance',
+} as const

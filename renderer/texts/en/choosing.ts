@@ -1,0 +1,4 @@
+/** Choose sizes. */
+export const CHOOSING = {
+  title: 'Choose sizes',
+} as const

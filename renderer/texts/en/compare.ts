@@ -1,0 +1,4 @@
+/** Compare two hangers. */
+export const COMPARE = {
+  title: 'Compare two hangers',
+} as const

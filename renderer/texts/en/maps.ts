@@ -1,0 +1,4 @@
+/** Maps. */
+export const MAPS = {
+  title: 'Maps',
+} as const
