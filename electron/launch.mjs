@@ -1,4 +1,4 @@
-// The one way in: `start`, `test`, `cli`, `bench`, `build` and `install`, each after whatever setting up it needs.
+// The one way in: `start`, `test`, `cli`, `bench`, `fuzz`, `build` and `install`, each after whatever setting up it needs.
 import { join } from 'node:path'
 import { output, root } from './launch/places.mjs'
 import { runNode } from './launch/run.mjs'
@@ -27,6 +27,11 @@ const modes = {
   bench: async (args) => {
     const vitest = ['bench', '--run', '-c', 'tests/tools/vitest.config.ts', ...args]
     return await ensureInstalled() ? (await runNode(join(root, 'node_modules/vitest/vitest.mjs'), vitest, { cwd: root, stdio: 'inherit' })).code : 1
+  },
+  fuzz: async ([tries = '1000000', seed = '1']) => {
+    const vitest = ['run', '-c', 'tests/tools/vitest.config.ts', '--testTimeout', '0', 'tests/fuzz']
+    const env = { ...process.env, STRANDWISE_FUZZ_TRIES: tries, STRANDWISE_FUZZ_SEED: seed }
+    return await ensureInstalled() ? (await runNode(join(root, 'node_modules/vitest/vitest.mjs'), vitest, { cwd: root, stdio: 'inherit', env })).code : 1
   },
 }
 

@@ -1,12 +1,15 @@
 import { randomUUID } from 'node:crypto'
 import { constants } from 'node:fs'
-import { copyFile, lstat, open, realpath, rename, rm, unlink } from 'node:fs/promises'
+import { copyFile, link, lstat, open, realpath, rename, rm } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import { errorCode } from './fileProblem'
 import { NotOrdinaryError } from './readLimited'
+import { sweepDrafts } from './sweepDrafts'
 
 /** Errors of systems that cannot fsync a folder, or do not let it be opened. */
 const NO_FOLDER_SYNC = new Set(['EINVAL', 'ENOTSUP', 'EOPNOTSUPP', 'EISDIR', 'EACCES', 'EPERM'])
+
+const draftBeside = (path: string): string => join(dirname(path), `.strandwise-${randomUUID()}.tmp`)
 
 // A link is followed, so that the file it leads to is replaced and not the link.
 async function followLink(path: string): Promise<string> {
@@ -49,11 +52,16 @@ async function writeThrough(path: string, bytes: Uint8Array, mode: number | null
   }
 }
 
+/** The old content under a second name, whole at every moment too; disks without links get a copy. */
 async function keepAsBackup(path: string): Promise<void> {
-  const backup = `${path}~`
-  // Taken away first: if it is a link, its target must not be written.
-  await unlink(backup).catch((error: unknown) => { if (errorCode(error) !== 'ENOENT') throw error })
-  await copyFile(path, backup, constants.COPYFILE_EXCL | constants.COPYFILE_FICLONE)
+  const draft = draftBeside(path)
+  try {
+    await link(path, draft).catch(() => copyFile(path, draft, constants.COPYFILE_EXCL | constants.COPYFILE_FICLONE))
+    await rename(draft, `${path}~`)
+  } catch (error) {
+    await rm(draft, { force: true }).catch(() => undefined)
+    throw error
+  }
 }
 
 async function syncFolder(path: string): Promise<void> {
@@ -76,14 +84,14 @@ export interface WriteOptions {
 
 /**
  * Writes a file whole or not at all: at every moment, a crash or power cut included, the name leads to
- * the old content or to the new. Keeps the file's mode; refuses a file that may not itself be written.
+ * the old content or to the new. What an earlier writing that was cut short left beside it is taken away. Keeps the file's mode; refuses a file that may not itself be written.
  * @throws errors of the system, `NotOrdinaryError`; then the old content is untouched
  */
 export async function writeAtomic(path: string, bytes: Uint8Array, { backup }: WriteOptions): Promise<void> {
   const target = await followLink(path)
   const mode = await modeIfWritable(target)
   const folder = dirname(target)
-  const draft = join(folder, `.strandwise-${randomUUID()}.tmp`)
+  const draft = draftBeside(target)
   try {
     await writeThrough(draft, bytes, mode)
     if (backup && mode !== null) await keepAsBackup(target)
@@ -93,4 +101,5 @@ export async function writeAtomic(path: string, bytes: Uint8Array, { backup }: W
     throw error
   }
   await syncFolder(folder)
+  await sweepDrafts(folder, Date.now())
 }
