@@ -15,10 +15,13 @@ type Json = null | boolean | number | string | Json[] | { [key: string]: Json }
 
 const isObject = (json: Json): json is { [key: string]: Json } => typeof json === 'object' && json !== null && !Array.isArray(json)
 
-/** All places of a JSON value that can be replaced. */
-function placesOf(json: Json): readonly { readonly at: { [key: string]: Json } | Json[], readonly key: string }[] {
-  if (typeof json !== 'object' || json === null) return []
-  return Object.keys(json).flatMap((key) => [{ at: json, key }, ...placesOf((json as { [key: string]: Json })[key] ?? null)])
+/** Places deeper than this are left alone. */
+const DEEPEST = 12
+
+/** The places of a JSON value that can be replaced. */
+function placesOf(json: Json, depth = 0): readonly { readonly at: { [key: string]: Json } | Json[], readonly key: string }[] {
+  if (typeof json !== 'object' || json === null || depth > DEEPEST) return []
+  return Object.keys(json).flatMap((key) => [{ at: json, key }, ...placesOf((json as { [key: string]: Json })[key] ?? null, depth + 1)])
 }
 
 /** An own key whatever its name: `__proto__` set plainly would not be one. */
@@ -58,15 +61,16 @@ export function mutatedJson(source: string, chance: Chance, words: readonly stri
     const { at, key } = chance.oneOf(places)
     const old = (at as { [key: string]: Json })[key] ?? null
     chance.oneOf([
-      () => { put(at, key, typeof old === 'string' ? mutatedText(old, chance, words) : chance.oneOf(NASTY_VALUES)) },
+      () => { put(at, key, typeof old === 'string' ? mutatedText(old, chance, words) : structuredClone(chance.oneOf(NASTY_VALUES))) },
       () => { put(at, key, chance.oneOf(NASTY_TEXTS)) },
       () => { put(at, key, chance.oneOf(words)) },
-      () => { put(at, key, chance.oneOf(NASTY_VALUES)) },
+      () => { put(at, key, structuredClone(chance.oneOf(NASTY_VALUES))) },
       () => { put(at, key, deep(chance.whole(1, 40))) },
       () => { if (isObject(at)) Reflect.deleteProperty(at, key) },
       () => { if (isObject(at)) put(at, chance.oneOf(NASTY_KEYS), old) },
       () => { if (isObject(at)) put(at, chance.oneOf(words), old) },
-      () => { put(at, key, Array.from({ length: chance.whole(0, 30) }, () => old)) },
+      // Not what holds it itself, by way of which it would have no end.
+      () => { put(at, key, Array.from({ length: chance.whole(0, 30) }, () => structuredClone(old))) },
     ])()
   }
   return JSON.stringify(json)

@@ -50,7 +50,7 @@ describe.runIf(process.platform !== 'win32')('killed at any moment while saving'
       const last = Number(told.trimEnd().split('\n').at(-1))
       const found = saveOf(await readFile(file, 'utf8'))
       expect([last, last + 1]).toContain(found)
-      expect(saveOf(await readFile(`${file}~`, 'utf8').catch(() => `save 1\n`.repeat(LINES + 1))), 'the copy kept of the one before').not.toBeNull()
+      expect(saveOf(await readFile(`${file}~`, 'utf8').catch(() => 'save 1\n'.repeat(LINES + 1))), 'the copy kept of the one before').not.toBeNull()
       next = last + 2
     }
     expect(next, 'saves made').toBeGreaterThan(KILLS * 3)
