@@ -1,0 +1,21 @@
+import type { LinkCode } from '../check/linkResult'
+import type { AnswerProblem } from '../hanger/problem'
+
+/**
+ * Why no figure is given. The first three are faults of what was asked; the others are no fault: what matters most is not known,
+ * and a figure without it would be false. Sentences: words/chanceProblems.ts.
+ */
+export type ChanceProblem =
+  | { readonly code: 'BAD_SAMPLES'; readonly given: string; readonly most: number }
+  | { readonly code: 'BAD_SEED'; readonly given: string; readonly greatest: number }
+  | { readonly code: 'UNREADABLE'; readonly problems: readonly AnswerProblem[] }
+  /** There is no pot yet, so that nothing hangs in it. */
+  | { readonly code: 'NO_POT' }
+  /** There is no hanger yet. */
+  | { readonly code: 'NO_HANGER' }
+  /** The strength of the strands that carry the pot is not known well enough. */
+  | { readonly code: 'LEGS_NOT_KNOWN' }
+  /** The strands do not reach round the pot, or it does not come to rest in them. */
+  | { readonly code: 'NO_BALANCE' }
+  /** No part at all is known. */
+  | { readonly code: 'NOTHING_KNOWN'; readonly links: readonly LinkCode[] }

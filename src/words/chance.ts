@@ -1,0 +1,80 @@
+import type { CaseChance, ChanceInterval, ChanceReport, InputRank, PartCount, StateChance } from '../chance/report'
+import type { LeftOut } from '../chance/tally'
+import { massRangeText, massText, percentText, timeText } from './amounts'
+import { chanceText, countText, roundFor } from './chanceCounts'
+import { CHANCE_CASE_NAMES, inputName, LEFT_OUT_REASONS, OUTSIDE_TEXTS } from './chanceNames'
+import { linkName } from './tiers'
+
+/**
+ * How many of the hangers drawn are overloaded in a situation, with the interval of the chance. None of 10,000 is no nought,
+ * but fewer than 3 in 10,000.
+ */
+export function chanceSentence(state: StateChance): string {
+  const { hangers, overloaded } = state
+  const hung = CHANCE_CASE_NAMES[state.case]
+  if (overloaded === 0) {
+    return `Of ${countText(hangers)} hangers made like this, none would be overloaded ${hung}: the chance is ${fewerText(state)}.`
+  }
+  return `Of ${countText(hangers)} hangers made like this, ${countText(overloaded)} would be overloaded ${hung}: ${betweenText(state)}.`
+}
+
+/** What none of so many shows: at most three in as many; so few that all may yet fail tell nothing. */
+const fewerText = ({ hangers, interval }: StateChance): string =>
+  (hangers < 10 ? 'not yet known' : hangers % 10 === 0 || hangers > 1000 ? `fewer than 3 in ${countText(hangers)}` : `below ${chanceText(interval.high, roundFor(interval.high))}`)
+
+function betweenText({ interval: { low, high } }: StateChance): string {
+  const outOf = roundFor(low > 0 ? low : high) * 10
+  return `the chance is between ${countText(Math.floor(low * outOf + 1e-9))} and ${chanceText(high, outOf)}`
+}
+
+/** How the interval was found. */
+export const chanceIntervalText = ({ method }: Pick<ChanceInterval, 'method'>): string =>
+  (method === 'wilson' ? 'Interval at 95 % by Wilson (1927): in 19 of 20 such drawings it holds the chance that these assumptions give.' : 'Rule of three: where none of n fails, the chance is below 3 / n at 95 %.')
+
+/** Which parts fail first among those overloaded; null where none is. */
+export function failsText({ fails, case: hung }: Pick<CaseChance, 'fails' | 'case'>): string | null {
+  return fails.length === 0 ? null : `What fails first ${CHANCE_CASE_NAMES[hung]}: ${sharesText(fails)}.`
+}
+
+/** Which parts are used hardest, whether or not any fails. */
+export const weakestText = ({ weakest, case: hung }: Pick<CaseChance, 'weakest' | 'case'>): string =>
+  `What is used hardest ${CHANCE_CASE_NAMES[hung]}: ${sharesText(weakest)}.`
+
+/** Shares of parts, the three greatest. */
+const sharesText = (parts: readonly PartCount[]): string => parts.slice(0, 3).map((part) => `${linkName(part.link, part.tier).toLowerCase()} in ${percentText(part.share)}`).join(', ')
+
+/** How hard the hardest used part of these hangers works, of its real strength. */
+export const useSpreadText = ({ use, case: hung }: Pick<CaseChance, 'use' | 'case'>): string =>
+  `Half of them use at most ${percentText(use.quantiles.p50)} of the real strength of their weakest part ${CHANCE_CASE_NAMES[hung]}, 19 of 20 at most ${percentText(use.quantiles.p95)}, 99 of 100 at most ${percentText(use.quantiles.p99)}.`
+
+/** What they weigh just watered. */
+export const weightSpreadText = ({ watered: { quantiles }, frame }: Pick<ChanceReport, 'watered' | 'frame'>): string =>
+  `Just watered nine of ten weigh ${massRangeText({ low: quantiles.p05, high: quantiles.p95 })}, half of them more than ${massText(quantiles.p50)}; the check counts ${massText(frame.checkedWeight)}.`
+
+/**
+ * How much an input decides.
+ * @example inputRankText({ input: 'roll', total: 0.42, alone: 0.4 }) // '42 %: the roll the cord came from'
+ */
+export const inputRankText = ({ input, total }: Pick<InputRank, 'input' | 'total'>): string => `${percentText(Math.max(0, total))}: ${inputName(input)}`
+
+/** What those shares are. */
+export const RANK_EXPLAINED = 'How much each decides: its share of how the largest demand over strength differs from hanger to hanger, what it does together with others counted in, so that shares may add up to more than 100 %. (Share of the variance of the logarithm; total Sobol index, estimator of Jansen 1999.)'
+
+/** A part that is not in the figures, and why. */
+export const leftOutText = ({ link, tier, reason }: LeftOut): string => `${linkName(link, tier)}: ${LEFT_OUT_REASONS[reason]}.`
+
+/** What the figures rest on, a sentence each. */
+export function chanceBasisTexts({ frame }: Pick<ChanceReport, 'frame'>): readonly string[] {
+  const { leftOut, byModel, slings, life } = frame
+  const unknown = leftOut.filter(({ reason }) => reason !== 'fit')
+  return [
+    `Each hanger is judged at the end of its ${timeText(life)}, when its cord is weakest, against the real strength of its parts without any reserve.`,
+    ...(unknown.length === 0 ? [] : [`The figures are of the known parts only; left out: ${unknown.map(({ link, tier }) => linkName(link, tier).toLowerCase()).join(', ')}.`]),
+    ...(byModel.length === 0 ? [] : ['Where friction holds, the strength comes from a model that nobody has tested; a test hang tells more.']),
+    ...(slings === 'solved' ? [] : ['How the strands share the load was taken at its worst from the check, not solved for each hanger.']),
+    'How much each thing scatters is mostly from handbooks and judgement, so read a small chance as small, not as exact.',
+  ]
+}
+
+/** What no figure covers. */
+export const outsideText = (code: keyof typeof OUTSIDE_TEXTS): string => OUTSIDE_TEXTS[code]
