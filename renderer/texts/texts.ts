@@ -8,6 +8,7 @@ import { CHOOSING } from './en/choosing'
 import { COMPARE } from './en/compare'
 import { DIALOGS } from './en/dialogs'
 import { DRAWING } from './en/drawing'
+import { FAULTS } from './en/faults'
 import { FILES } from './en/files'
 import { FORM } from './en/form'
 import { GUIDES } from './en/guides'
@@ -37,6 +38,7 @@ const EN = {
   compare: COMPARE,
   dialogs: DIALOGS,
   drawing: DRAWING,
+  faults: FAULTS,
   files: FILES,
   form: FORM,
   guides: GUIDES,
