@@ -1,4 +1,5 @@
 import type { LinkCode } from '../check/linkResult'
+import type { FieldPath } from '../hanger/fields'
 import type { AnswerProblem } from '../hanger/problem'
 
 /**
@@ -13,6 +14,8 @@ export type ChanceProblem =
   | { readonly code: 'NO_POT' }
   /** There is no hanger yet. */
   | { readonly code: 'NO_HANGER' }
+  /** What hangs in it, or how it is made, is still open: the first questions named; none where a weighing does not fit the pot. */
+  | { readonly code: 'LOAD_NOT_KNOWN'; readonly open: readonly FieldPath[] }
   /** The strength of the strands that carry the pot is not known well enough. */
   | { readonly code: 'LEGS_NOT_KNOWN' }
   /** The strands do not reach round the pot, or it does not come to rest in them. */

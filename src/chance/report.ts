@@ -1,14 +1,10 @@
 import type { LinkCode } from '../check/linkResult'
-import type { PartKey } from '../check/parts'
+import { partOf, type PartKey } from '../check/parts'
+import { distributionOf, type Distribution } from './distribution'
 import type { InputCode } from './inputs'
-import type { ChanceCase, ChanceFrame, ChanceTally } from './tally'
-
-/** Interval at 95 %: Wilson's of 1927 or, where none was overloaded, from 0 to the rule of three. */
-export interface ChanceInterval {
-  readonly low: number
-  readonly high: number
-  readonly method: 'wilson' | 'ruleOfThree'
-}
+import { chanceInterval, type ChanceInterval } from './interval'
+import { indicesOf } from './sensitivity'
+import { CHANCE_CASES, type CaseTally, type ChanceCase, type ChanceFrame, type ChanceTally, type ChunkTally, type PickFreezeSums } from './tally'
 
 /** A part and how many of the hangers it concerns; `share` of those counted in the list. */
 export interface PartCount {
@@ -17,18 +13,6 @@ export interface PartCount {
   readonly tier: number
   readonly count: number
   readonly share: number
-}
-
-/** Counts between rising edges, one edge more than counts; all hangers lie between the first and the last. */
-export interface Distribution {
-  readonly unit: '1' | 'kg'
-  /** Whether the edges rise by a ratio rather than by a difference. */
-  readonly logarithmic: boolean
-  readonly edges: readonly number[]
-  readonly counts: readonly number[]
-  readonly quantiles: Readonly<Record<'p05' | 'p25' | 'p50' | 'p75' | 'p95' | 'p99' | 'p999', number>>
-  readonly least: number
-  readonly most: number
 }
 
 /** What chance says of one situation. */
@@ -81,8 +65,54 @@ export interface ChanceReport {
   readonly outside: readonly OutsideChance[]
 }
 
+/** Pairs from which the order of the inputs is worth telling. */
+const LEAST_PAIRS = 60
+
 /** The report of a tally, whole or partial; null of an empty one. */
-export function chanceReport(tally: ChanceTally): ChanceReport | null {
-  void tally
-  return null
+export function chanceReport({ frame, chunks }: ChanceTally): ChanceReport | null {
+  const hangers = total(chunks.map((chunk) => chunk.hangers))
+  const watered = distributionOf(chunks.flatMap((chunk) => chunk.watered), 'kg', false)
+  if (watered === null) return null
+  return {
+    frame, hangers, watered,
+    complete: hangers === frame.samples,
+    atRest: stateChance('atRest', hangers, total(chunks.map((chunk) => chunk.atRest))),
+    cases: CHANCE_CASES.flatMap((code) => caseChance(code, frame, chunks, hangers)),
+    inputs: ranked(frame, chunks.map((chunk) => chunk.rank)),
+    outside: OUTSIDE_CHANCE,
+  }
+}
+
+const total = (numbers: readonly number[]): number => numbers.reduce((sum, x) => sum + x, 0)
+/** Sums place by place, in the order of the chunks, so that rounding is the same however they came. */
+const totals = (rows: readonly (readonly number[])[], length: number): readonly number[] => Array.from({ length }, (_, i) => total(rows.map((row) => row[i] ?? 0)))
+
+const stateChance = <Case extends StateChance['case']>(code: Case, hangers: number, overloaded: number): StateChance & { readonly case: Case } =>
+  ({ case: code, hangers, overloaded, chance: overloaded / hangers, interval: chanceInterval(overloaded, hangers) })
+
+function caseChance(code: ChanceCase, { parts }: ChanceFrame, chunks: readonly ChunkTally[], hangers: number): readonly CaseChance[] {
+  const tallies = chunks.map((chunk): CaseTally => chunk.cases[code])
+  const use = distributionOf(tallies.flatMap((tally) => tally.use), '1', true)
+  if (use === null) return []
+  const overloaded = totals(tallies.map((tally) => tally.overloaded), parts.length)
+  return [{ ...stateChance(code, hangers, total(overloaded)), use, fails: counted(parts, overloaded), weakest: counted(parts, totals(tallies.map((tally) => tally.weakest), parts.length)) }]
+}
+
+/** Parts that count any, most first. */
+function counted(parts: readonly PartKey[], counts: readonly number[]): readonly PartCount[] {
+  const all = total(counts)
+  return parts.flatMap((key, i): readonly PartCount[] => {
+    const count = counts[i] ?? 0
+    return count === 0 ? [] : [{ key, ...partOf(key), count, share: count / all }]
+  }).sort((a, b) => b.count - a.count)
+}
+
+function ranked({ inputs }: ChanceFrame, sums: readonly PickFreezeSums[]): readonly InputRank[] {
+  const pairs = total(sums.map((s) => s.pairs))
+  if (pairs < LEAST_PAIRS) return []
+  const indices = indicesOf({
+    pairs, sum: total(sums.map((s) => s.sum)), squares: total(sums.map((s) => s.squares)),
+    own: totals(sums.map((s) => s.own), inputs.length), others: totals(sums.map((s) => s.others), inputs.length),
+  })
+  return inputs.map((input, i): InputRank => ({ input, ...(indices[i] ?? { total: 0, alone: 0 }) })).sort((a, b) => b.total - a.total)
 }

@@ -6,8 +6,8 @@ import type { InputCode } from './inputs'
 export const CHANCE_CASES = ['dry', 'watered', 'flooded', 'bump'] as const
 export type ChanceCase = (typeof CHANCE_CASES)[number]
 
-/** Why a part has no share in the figures: its strength is not known, no strength is counted on there at all, or it is one length against another, of which nothing scatters. */
-export type LeftOutReason = 'notKnown' | 'refused' | 'fit'
+/** Why a part has no share in the figures: its strength is not known, no strength is counted on there at all, it is one length against another, of which nothing scatters, or it bears far more than any pot. */
+export type LeftOutReason = 'notKnown' | 'refused' | 'fit' | 'farStronger'
 /** A part that was left out. */
 export interface LeftOut {
   readonly key: PartKey

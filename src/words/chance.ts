@@ -1,4 +1,5 @@
-import type { CaseChance, ChanceInterval, ChanceReport, InputRank, PartCount, StateChance } from '../chance/report'
+import type { ChanceInterval } from '../chance/interval'
+import type { CaseChance, ChanceReport, InputRank, PartCount, StateChance } from '../chance/report'
 import type { LeftOut } from '../chance/tally'
 import { massRangeText, massText, percentText, timeText } from './amounts'
 import { chanceText, countText, roundFor } from './chanceCounts'
@@ -66,7 +67,7 @@ export const leftOutText = ({ link, tier, reason }: LeftOut): string => `${linkN
 /** What the figures rest on, a sentence each. */
 export function chanceBasisTexts({ frame }: Pick<ChanceReport, 'frame'>): readonly string[] {
   const { leftOut, byModel, slings, life } = frame
-  const unknown = leftOut.filter(({ reason }) => reason !== 'fit')
+  const unknown = leftOut.filter(({ reason }) => reason === 'notKnown' || reason === 'refused')
   return [
     `Each hanger is judged at the end of its ${timeText(life)}, when its cord is weakest, against the real strength of its parts without any reserve.`,
     ...(unknown.length === 0 ? [] : [`The figures are of the known parts only; left out: ${unknown.map(({ link, tier }) => linkName(link, tier).toLowerCase()).join(', ')}.`]),

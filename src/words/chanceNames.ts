@@ -47,6 +47,7 @@ export const CHANCE_CASE_NAMES: Readonly<Record<ChanceCase | 'atRest', string>> 
 export const LEFT_OUT_REASONS: Readonly<Record<LeftOutReason, string>> = {
   notKnown: 'its strength is not known well enough',
   refused: 'no strength can be counted on there, so mend that first',
+  farStronger: 'it bears far more than any pot',
   fit: 'it is one length against another, and measuring tells more than chance',
 }
 
