@@ -1,7 +1,7 @@
 import css from './sheet.css?raw'
 import { element, type Element } from './element'
 import { paintSheet } from './paint/paintSheet'
-import { SHEET_FONTS } from './sheetFonts'
+import { sheetFonts } from './sheetFonts'
 import type { Sheet } from './sheet'
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
@@ -29,5 +29,5 @@ export function sheetsHtml(title: string, sheets: readonly Sheet[]): string {
     element('title', {}, title),
   ].map(elementHtml)
   const body = elementHtml(element('body', { class: 'sheet-file' }, element('main', {}, ...sheets.map(paintSheet))))
-  return `<!doctype html>\n<html lang="${escaped(sheets[0]?.language ?? 'en')}">\n<head>\n${head.join('\n')}\n<style>\n${SHEET_FONTS}${css}</style>\n</head>\n${body}\n</html>\n`
+  return `<!doctype html>\n<html lang="${escaped(sheets[0]?.language ?? 'en')}">\n<head>\n${head.join('\n')}\n<style>\n${sheetFonts(body + title)}${css}</style>\n</head>\n${body}\n</html>\n`
 }

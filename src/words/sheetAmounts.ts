@@ -13,9 +13,9 @@ export const massFigure = (kilograms: number): string => `${tenthDown(kilograms)
 /** Litres in a US quart. */
 const QUART = 0.946352946
 
-/** Rounded down, to a tenth below two and to a half above. */
+/** Rounded down, to a tenth below five and to a half above. */
 function measureDown(amount: number, one: string, several: string): string {
-  const parts = amount < 2 ? 10 : 2
+  const parts = amount < 5 ? 10 : 2
   const down = Math.floor(amount * parts + 1e-9) / parts
   return `${withMark(String(down))} ${down === 1 ? one : several}`
 }

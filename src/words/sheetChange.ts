@@ -2,9 +2,11 @@ import type { Remedy } from '../advice/remedies'
 import type { Verdict } from '../check/verdict'
 import type { LinkResult } from '../check/linkResult'
 import type { FieldPath } from '../hanger/fields'
+import type { QuantityKind } from '../quantity/quantityKind'
 import { percentText } from './amounts'
 import { FIELD_WORDS } from './fields'
 import { CASE_NAMES, LINK_NAMES } from './names'
+import { preferredText } from './preferredText'
 import { REMEDY_TEXTS } from './remedies'
 import { sheetName } from './sheetCustomer'
 import { linkName } from './tiers'
@@ -26,16 +28,20 @@ export const NO_REMEDY_TEXT = 'No single change was found that mends it. Change 
 export const partInTrouble = ({ link, tier, case: situation, verdict, utilisation }: LinkResult): string =>
   `${linkName(link, tier)}: ${verdict}, ${CASE_NAMES[situation]}${utilisation === null ? '' : `, at ${percentText(utilisation)} of what it may carry`}`
 
-const answered = (path: FieldPath, text: string): string => {
+/** What kind of quantity a field takes; null of choices and counts. */
+export type KindOf = (path: FieldPath) => QuantityKind | null
+
+function answered(path: FieldPath, text: string, kind: QuantityKind | null): string {
   const { label, choices } = FIELD_WORDS[path]
-  return `${label.endsWith('?') ? label : `${label}:`} ${choices[text] ?? text}`
+  const said = choices[text] ?? (kind === null ? text : preferredText(text, kind))
+  return `${label.endsWith('?') ? label : `${label}:`} ${said}`
 }
 
 const VERDICT_AFTER: Readonly<Record<Verdict, string>> = { holds: 'holds', 'just holds': 'just holds', 'not enough known': 'is not known well enough', fails: 'still fails' }
 
-/** A remedy with what to change, and what becomes of its part; of the whole where that holds. */
-export function remedyLine({ code, patch, link, linkVerdict, verdict }: Remedy): string {
-  const changes = (Object.entries(patch) as [FieldPath, string][]).map(([path, text]) => answered(path, text)).join('; ')
+/** A remedy with what to change, in the reader's units, and what becomes of its part; of the whole where that holds. */
+export function remedyLine({ code, patch, link, linkVerdict, verdict }: Remedy, kindOf: KindOf): string {
+  const changes = (Object.entries(patch) as [FieldPath, string][]).map(([path, text]) => answered(path, text, kindOf(path))).join('; ')
   const whole = verdict === 'holds' || verdict === 'just holds' ? `, and the whole ${VERDICT_AFTER[verdict]}` : ''
   return `${REMEDY_TEXTS[code]} (${changes}): ${LINK_NAMES[link].toLowerCase()}, ${VERDICT_AFTER[linkVerdict]}${whole}.`
 }

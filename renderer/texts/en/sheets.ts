@@ -38,7 +38,6 @@ export const SHEETS = {
   print: 'Print…',
   pdf: 'Save as PDF…',
   html: 'Save as HTML…',
-  done: 'Done',
   allTitle: (kind: string, folder: string) => `Sheets (${kind}) of ${folder}`,
   chart: 'size chart: which takes which pot',
   chartTitle: (folder: string) => `Size chart of ${folder}`,

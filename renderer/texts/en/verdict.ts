@@ -14,6 +14,8 @@ export const VERDICT = {
   beingTyped: 'Being typed: the verdict is of what stood before.',
   lookingForPot: 'Looking for the heaviest pot.',
   heaviestPot: (mass: string) => `Heaviest pot when watered: ${mass}`,
+  /** The hanger with its own pot fails or is not known well enough: its sheets tell no weight either. */
+  heaviestNotYet: (mass: string) => `Heaviest pot when watered: ${mass}, not for the tag yet`,
   assumed: (count: number) => (count === 1 ? `${count} thing assumed` : `${count} things assumed`),
   givesWay: 'If something gives way',
   cautions: 'Cautions',

@@ -1,4 +1,6 @@
 import { governingOf } from '../../check/checkHanger'
+import { fieldOf, type FieldPath } from '../../hanger/fields'
+import type { QuantityKind } from '../../quantity/quantityKind'
 import type { LinkResult } from '../../check/linkResult'
 import { parts } from '../../check/parts'
 import { isWorse } from '../../check/verdict'
@@ -17,6 +19,11 @@ const partBlocks = (of: LinkResult, said: readonly string[]): readonly Block[] =
   ...(said.length > 0 ? [{ kind: 'list', items: said } as const] : []),
 ]
 
+const kindOf = (path: FieldPath): QuantityKind | null => {
+  const field = fieldOf(path)
+  return field.type === 'quantity' || field.type === 'open' ? field.kind : null
+}
+
 /** In place of a sheet for a hanger that fails, or of which not enough is known: what must change, or what would settle it. No weight is told. */
 export function mustChangeSheet({ document, answer: { check, remedies } }: SheetFacts, { format, today }: SheetOptions): Sheet {
   const held = ownVerdict(check) === 'fails' ? 'fails' : 'not enough known'
@@ -25,7 +32,7 @@ export function mustChangeSheet({ document, answer: { check, remedies } }: Sheet
   const findings = (of: LinkResult): readonly string[] => of.findings.map(findingText).filter((text) => !said.has(text) && said.add(text))
   const mends = remedies.filter(({ linkVerdict }) => !isWorse(linkVerdict, 'just holds'))
   const helps = remedies.filter((remedy) => !mends.includes(remedy))
-  const listed = (heading: string, of: typeof remedies): readonly Block[] => (of.length === 0 ? [] : [{ kind: 'heading', level: 2, text: heading }, { kind: 'list', items: of.map(remedyLine) }])
+  const listed = (heading: string, of: typeof remedies): readonly Block[] => (of.length === 0 ? [] : [{ kind: 'heading', level: 2, text: heading }, { kind: 'list', items: of.map((remedy) => remedyLine(remedy, kindOf)) }])
   const none: readonly Block[] = remedies.length === 0 && held === 'fails' ? [{ kind: 'paragraph', weight: 'plain', text: NO_REMEDY_TEXT }] : []
   const title = changeTitle(document.name, held)
   return {

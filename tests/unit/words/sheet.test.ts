@@ -26,6 +26,10 @@ describe('amounts on a sheet', () => {
     expect(waterText(1.04)).toBe('1 litre (1 quart)')
   })
 
+  it('tell small amounts of water to a tenth, so that both units are about the same', () => {
+    expect(waterText(2.5)).toBe('2.5 litres (2.6 quarts)')
+  })
+
   it('tell widths in half inches that lie within them', () => {
     expect(potWidthText({ from: 0.1, to: 0.16 })).toBe('10 to 16 cm (4 to 6 in)')
     expect(potWidthText({ from: 0.2, to: 0.2 })).toBe('20 cm (7 7/8 in)')

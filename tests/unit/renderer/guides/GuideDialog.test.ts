@@ -6,14 +6,19 @@ import GuideButton from '../../../../renderer/guides/GuideButton.vue'
 import GuideDialog from '../../../../renderer/guides/GuideDialog.vue'
 import { useGuides } from '../../../../renderer/guides/guidesStore'
 import { STEP_GUIDES, STEPS, type StepGuide } from '../../../../renderer/guides/stepGuides'
+import type { Platform } from '../../../../renderer/platform/platform'
+import { PLATFORM } from '../../../../renderer/stores/file'
 import { useDocument } from '../../../../renderer/stores/document'
 import { demoDocument } from '../hangers'
 import { settled, startPage } from '../page'
+import { QUIET_PLATFORM } from '../stores/quietPlatform'
 
 enableAutoUnmount(afterEach)
 afterAll(disableAutoUnmount)
 beforeEach(startPage)
 afterEach(() => { vi.unstubAllGlobals() })
+
+const platform: Platform = { ...QUIET_PLATFORM, print: async () => ({ ok: false, problem: { code: 'NO_PRINTER', detail: '' } }) }
 
 /** A page with the fields given, a button to each guide and the dialog of guides. */
 function show(paths: readonly FieldPath[], demo = true) {
@@ -23,7 +28,7 @@ function show(paths: readonly FieldPath[], demo = true) {
     components: { FieldInput, GuideButton, GuideDialog },
     setup: () => ({ paths, guides: STEP_GUIDES }),
     template: '<div class="page"><div class="asked"><FieldInput v-for="path in paths" :key="path" :path /></div><GuideButton v-for="guide in guides" :key="guide" :guide :data-guide="guide" /><GuideDialog /></div>',
-  }, { attachTo: document.body })
+  }, { attachTo: document.body, global: { provide: { [PLATFORM as symbol]: platform } } })
   const dialog = page.get('dialog')
   async function press(selector: string): Promise<void> {
     const button = page.get<HTMLElement>(selector)
@@ -219,5 +224,16 @@ describe('a guide in steps', () => {
     await follow('testHang')
     expect(dialog.get('section:not([hidden]) [role=status]').text()).toMatch(/^There is no pot yet/)
     expect(dialog.find('section:not([hidden]) table').exists()).toBe(false)
+  })
+
+  it('says within itself that there is no printer, and not again when it is opened anew', async () => {
+    const { dialog, follow, press, close } = show([])
+    await follow('weighing')
+    await dialog.findAll('header button').find((button) => button.text() === 'Print…')?.trigger('click')
+    await settled()
+    expect(dialog.get('[role=alert]').text()).toContain('no printer was found')
+    await close()
+    await press('[data-guide=weighing]')
+    expect(dialog.find('[role=alert]').exists()).toBe(false)
   })
 })
