@@ -43,7 +43,7 @@ export const KNOT: Spread = lowEnd(memory(0.12, 'knots of one kind by several so
 /** What ageing takes: scatter of the share lost, from one place to the next. */
 export const AGEING_SCATTER: Value = memory(0.3, 'a judgement: cotton and other fabrics outdoors for 120 days lost 29 to 87 % (Int. J. Polym. Mater. 9:45, 1981)')
 /** Scatter of the strength lost per tenfold time under load. */
-export const DURATION_SCATTER: Value = memory(0.2, 'slopes from memory of several fibres, 0.07 to 0.095')
+export const DURATION_SCATTER: Value = memory(0.1, 'slopes of several fibres by Meredith’s relation lie within 0.07 to 0.095; of one fibre no scatter was found')
 /** Scatter of the time that a pot hangs just watered or standing in water. */
 export const WATERING_SCATTER: Value = practice(0.4, 'a judgement: watered twice a week or twice a month')
 

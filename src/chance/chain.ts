@@ -13,7 +13,7 @@ import { isSolved, legMembers } from './legMembers'
 import { massesOf, type MassOf } from './masses'
 import type { Member, RatioIn, StateIn } from './member'
 import { partMember } from './partMember'
-import { hangsIn, newPotNow, type PotNow } from './potNow'
+import { hangsIn, newPotNow, type Hung, type PotNow } from './potNow'
 import { seatMember } from './seatMember'
 
 /** The whole chain of a hanger, laid out so that one hanger after the other can be drawn through it. */
@@ -37,9 +37,8 @@ export interface ChainPart {
 /** One of the pots, with all that hangs from its legs. */
 interface Pot {
   readonly solved: Solved
-  readonly alone: Solved
   readonly now: PotNow
-  readonly hang: (z: Float64Array, massIn: (state: State) => number, now: PotNow) => void
+  readonly hung: Hung
   readonly own: MassOf
   readonly legs: ReturnType<typeof legMembers> | null
   readonly friction: number
@@ -54,10 +53,11 @@ export function chainOf({ solved }: Pick<CheckResult, 'solved'>, known: readonly
   const cord = cordOf(solved.hanger.answers, layout)
   const stateIn: StateIn = (code) => solved.loads[code].case.state
   const shared = { stretch: layout.take('stretch', 1), masses: new Map<ChanceInput, number>(), friction: layout.take('friction', 1) }
+  const massPlaces = (): readonly number[] => [...shared.masses.values()]
   const pots = tiersOf(solved).map(({ hung, alone }): Pot => {
     const now = newPotNow()
     const own = massesOf(alone, layout, shared.masses)
-    return { solved: hung, alone, now, own, hang: hangsIn(hung, layout, shared), legs: isSolved(hung) ? legMembers({ solved: hung, layout, cord, now, stateIn }) : null, friction: shared.friction }
+    return { solved: hung, now, own, hung: hangsIn(hung, now, layout, shared, massPlaces), legs: isSolved(hung) ? legMembers({ solved: hung, layout, cord, now, stateIn }) : null, friction: shared.friction }
   })
   const ownCords = solved.tiers.length > 0 && solved.hanger.answers['tiers.how'] === 'ownCords'
   let z: Float64Array = new Float64Array(0)
@@ -73,13 +73,16 @@ export function chainOf({ solved }: Pick<CheckResult, 'solved'>, known: readonly
   const ratio: Record<State, number> = { dry: 1, watered: 1, flooded: 1 }
   const ratioOf = (pot: Pot | undefined): RatioIn => (code) => (pot === undefined ? ratio : pot.now.ratio)[stateIn(code)]
   const parts = known.map((part): ChainPart => ({ key: partKey(part.link, part.tier), members: membersOf(part, pots[part.tier - 1], { solved, layout, cord, stateIn, ratioOf }) }))
+  const slung = new Set([...massPlaces(), ...pots.flatMap(({ hung }) => hung.places)])
+  // Inputs by which pots hang come last: before them every sling can stay as it is.
+  const inputs = layout.inputs().map((input, i) => ({ input, places: layout.places()[i] ?? [] })).sort((a, b) => Number(a.places.some((p) => slung.has(p))) - Number(b.places.some((p) => slung.has(p))))
   return {
-    size: layout.size(), inputs: layout.inputs(), places: layout.places(), parts,
+    size: layout.size(), inputs: inputs.map(({ input }) => input), places: inputs.map(({ places }) => places), parts,
     weight: all,
     draw: (numbers) => {
       z = numbers
       for (const state of ['dry', 'watered', 'flooded'] as const) ratio[state] = all(state) / checked(state)
-      pots.forEach((pot, i) => { pot.hang(z, masses[i]!, pot.now) })
+      pots.forEach(({ hung }, i) => { hung.hang(z, masses[i]!) })
       for (const { members } of parts) for (const member of members) member.draw(z)
     },
   }

@@ -8,7 +8,7 @@ import { CHANCE_CASES, type ChanceCase, type ChunkTally } from './tally'
 /** Hangers in a chunk: what one generator draws, and what is handed over at once. */
 export const CHUNK = 250
 /** Every how many-th hanger also begins a pick-freeze pair, which takes as many more draws as there are inputs. */
-const PAIR_EVERY = 8
+const PAIR_EVERY = 10
 
 /** Use beyond which nothing more is told: so that a part that bears nothing leaves a number. */
 const [LEAST_USE, MOST_USE] = [1e-6, 1e3]

@@ -2,7 +2,7 @@ import type { ChanceInterval } from '../chance/interval'
 import type { CaseChance, ChanceReport, InputRank, PartCount, StateChance } from '../chance/report'
 import type { LeftOut } from '../chance/tally'
 import { massRangeText, massText, percentText, timeText } from './amounts'
-import { chanceText, countText, roundFor } from './chanceCounts'
+import { countText, intervalText, partText } from './chanceCounts'
 import { CHANCE_CASE_NAMES, inputName, LEFT_OUT_REASONS, OUTSIDE_TEXTS } from './chanceNames'
 import { linkName } from './tiers'
 
@@ -19,14 +19,10 @@ export function chanceSentence(state: StateChance): string {
   return `Of ${countText(hangers)} hangers made like this, ${countText(overloaded)} would be overloaded ${hung}: ${betweenText(state)}.`
 }
 
-/** What none of so many shows: at most three in as many; so few that all may yet fail tell nothing. */
-const fewerText = ({ hangers, interval }: StateChance): string =>
-  (hangers < 10 ? 'not yet known' : hangers % 10 === 0 || hangers > 1000 ? `fewer than 3 in ${countText(hangers)}` : `below ${chanceText(interval.high, roundFor(interval.high))}`)
+/** What none of so many shows: fewer than three in as many; of a handful nothing. */
+const fewerText = ({ hangers }: StateChance): string => (hangers < 10 ? 'not yet known' : `fewer than 3 in ${countText(hangers)}`)
 
-function betweenText({ interval: { low, high } }: StateChance): string {
-  const outOf = roundFor(low > 0 ? low : high) * 10
-  return `the chance is between ${countText(Math.floor(low * outOf + 1e-9))} and ${chanceText(high, outOf)}`
-}
+const betweenText = ({ interval, hangers }: StateChance): string => `the chance is between ${intervalText(interval, hangers)}`
 
 /** How the interval was found. */
 export const chanceIntervalText = ({ method }: Pick<ChanceInterval, 'method'>): string =>
@@ -42,7 +38,7 @@ export const weakestText = ({ weakest, case: hung }: Pick<CaseChance, 'weakest' 
   `What is used hardest ${CHANCE_CASE_NAMES[hung]}: ${sharesText(weakest)}.`
 
 /** Shares of parts, the three greatest. */
-const sharesText = (parts: readonly PartCount[]): string => parts.slice(0, 3).map((part) => `${linkName(part.link, part.tier).toLowerCase()} in ${percentText(part.share)}`).join(', ')
+const sharesText = (parts: readonly PartCount[]): string => parts.slice(0, 3).map((part) => `${linkName(part.link, part.tier).toLowerCase()} (${partText(part.share)})`).join(', ')
 
 /** How hard the hardest used part of these hangers works, of its real strength. */
 export const useSpreadText = ({ use, case: hung }: Pick<CaseChance, 'use' | 'case'>): string =>
@@ -56,10 +52,10 @@ export const weightSpreadText = ({ watered: { quantiles }, frame }: Pick<ChanceR
  * How much an input decides.
  * @example inputRankText({ input: 'roll', total: 0.42, alone: 0.4 }) // '42 %: the roll the cord came from'
  */
-export const inputRankText = ({ input, total }: Pick<InputRank, 'input' | 'total'>): string => `${percentText(Math.max(0, total))}: ${inputName(input)}`
+export const inputRankText = ({ input, total }: Pick<InputRank, 'input' | 'total'>): string => `${partText(total)}: ${inputName(input)}`
 
 /** What those shares are. */
-export const RANK_EXPLAINED = 'How much each decides: its share of how the largest demand over strength differs from hanger to hanger, what it does together with others counted in, so that shares may add up to more than 100 %. (Share of the variance of the logarithm; total Sobol index, estimator of Jansen 1999.)'
+export const RANK_EXPLAINED = 'How much each decides: its share of how the largest demand over strength differs from hanger to hanger, what it does together with others counted in, so that shares may add up to more than 100 %; drawn by chance themselves, they are good to a few per cent. (Share of the variance of the logarithm; total Sobol index, estimator of Jansen 1999.)'
 
 /** A part that is not in the figures, and why. */
 export const leftOutText = ({ link, tier, reason }: LeftOut): string => `${linkName(link, tier)}: ${LEFT_OUT_REASONS[reason]}.`
