@@ -25,6 +25,7 @@ import * as pullTests from './pullTests'
 import * as reinspection from './reinspection'
 import * as reserves from './reserves'
 import * as ropeTables from './ropeTables'
+import * as scatter from './scatter'
 import * as screws from './screws'
 import * as seat from './seat'
 import * as soaking from './soaking'
@@ -47,7 +48,7 @@ const MODULES = {
   metals, woods, sticks, timber, screws, withdrawal, lateral, eurocodeScrews,
   places, plugs, boardFixings, ceilings, concrete, chain, connectors,
   legs, seat, jolts, wind, testHang,
-  duration, ageing, reinspection, reserves,
+  duration, ageing, reinspection, reserves, scatter,
 } as const
 
 export type CatalogueSubject = keyof typeof MODULES

@@ -7,6 +7,7 @@ import type { CatalogueSubject } from '../catalogue/entries'
 import type { NATURAL_CORD_BREAKS } from '../catalogue/cordTests'
 import type { Grade } from '../catalogue/basis'
 import type { PlugBase } from '../catalogue/plugs'
+import type { PartSpread, ROLL } from '../catalogue/scatter'
 import type { Withdrawn } from '../catalogue/withdrawal'
 import { FIELD_WORDS } from './fields'
 import { WOOD_NAMES } from './woodNames'
@@ -17,7 +18,7 @@ export const SUBJECT_NAMES: Readonly<Record<CatalogueSubject, string>> = {
   metals: 'Metal', woods: 'Woods', sticks: 'Sticks and wooden rings', timber: 'Timber', screws: 'Screws', withdrawal: 'Pulled out of wood', lateral: 'Across the fastening', eurocodeScrews: 'Screws by Eurocode 5',
   places: 'Fixings and brackets', plugs: 'Plugs', boardFixings: 'Fixings in plasterboard', ceilings: 'Ceilings and walls', concrete: 'Concrete', chain: 'Chain', connectors: 'Hooks, rings and connectors',
   legs: 'Legs', seat: 'Seat of the pot', jolts: 'Jolts', wind: 'Wind and rain', testHang: 'Test hang',
-  duration: 'Time', ageing: 'Ageing', reinspection: 'Looking again', reserves: 'Reserves',
+  duration: 'Time', ageing: 'Ageing', reinspection: 'Looking again', reserves: 'Reserves', scatter: 'What differs by chance',
 }
 
 const FIBRES: Readonly<Record<Fibre, string>> = {
@@ -59,6 +60,13 @@ const BOARD_FIXINGS: Readonly<Record<BoardFixingKind, string>> = {
 }
 const BOARDS: Readonly<Record<BoardBase | 'board16', string>> = { board13: 'plasterboard of 12.7 mm', board13OnSteelStud: 'plasterboard of 12.7 mm on a steel stud', board16: 'plasterboard of 15.9 mm' }
 
+const ROLLS: Readonly<Record<keyof typeof ROLL, string>> = { rated: 'rated cord', table: 'rope of a table', weighed: 'cord that was weighed', diameter: 'cord of known diameter only' }
+
+const DRAWN_PARTS: Readonly<Record<PartSpread, string>> = {
+  pulledOut: 'screw pulled out of timber', woodBent: 'wooden stick bent', woodSheared: 'wooden stick sheared', metal: 'metal wire or bar bent for good', pinInWood: 'pin bent in wood',
+  rated: 'rated part', lowTable: 'plug or board fixing by a low figure', tested: 'part that held a test', other: 'any other part',
+}
+
 const CONES: Readonly<Record<ConeKind, string>> = {
   castIn: 'anchor cast in', postInstalled: 'anchor set later', crackedPostInstalled: 'anchor set later, cracked concrete', uncrackedPostInstalled: 'anchor set later, sound concrete',
   crackedHeaded: 'headed anchor, cracked concrete', uncrackedHeaded: 'headed anchor, sound concrete', crackedCube: 'anchor set later, cracked concrete, by cube strength', uncrackedCube: 'anchor set later, sound concrete, by cube strength',
@@ -91,6 +99,8 @@ export const CATALOGUE_CODES = {
   beneath: FIELD_WORDS['place.beneath'].choices,
   wind: { sheltered: 'sheltered', open: 'in the open', exposed: 'exposed' },
   puller: { cat: 'a cat', child: 'a child' },
+  drawnRoll: ROLLS,
+  drawnPart: DRAWN_PARTS,
   grade: GRADES,
   knot: KNOTS,
   tester: TESTERS,

@@ -1,6 +1,7 @@
 import type { CatalogueEntry } from '../catalogue/collectEntries'
 import type { CatalogueSubject } from '../catalogue/entries'
 import { CATALOGUE_CODES, SUBJECT_NAMES, type CodeKind } from './catalogueCodes'
+import { CATALOGUE_NAMES_OF_CHANCE } from './catalogueNamesOfChance'
 import { CATALOGUE_NAMES_OF_PLACE } from './catalogueNamesOfPlace'
 
 /**
@@ -9,6 +10,7 @@ import { CATALOGUE_NAMES_OF_PLACE } from './catalogueNamesOfPlace'
  */
 export const CATALOGUE_NAMES: Readonly<Record<string, string>> = {
   ...CATALOGUE_NAMES_OF_PLACE,
+  ...CATALOGUE_NAMES_OF_CHANCE,
   'ageing.INDOORS.{roof}': '{roof}: strength left at the end of the service life',
   'ageing.JUTE_NEVER_DRY': 'jute that stays damp: time in which it loses all its strength',
   'ageing.NATURAL_OUTDOORS': 'natural cord outdoors: strength left after one season',

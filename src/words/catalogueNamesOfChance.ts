@@ -1,0 +1,21 @@
+/** Names of the values by which hangers are drawn; see catalogueNames.ts. */
+export const CATALOGUE_NAMES_OF_CHANCE: Readonly<Record<string, string>> = {
+  'scatter.AGEING_SCATTER': 'strength lost to age and weather: scatter',
+  'scatter.DURATION_SCATTER': 'strength lost per tenfold time under load: scatter',
+  'scatter.FRICTION.counted': 'friction of cord: the value counted over the middle one',
+  'scatter.FRICTION.scatter': 'friction of cord: scatter',
+  'scatter.KNOT.counted': 'what knots leave of a strand: the value counted over the middle one',
+  'scatter.KNOT.scatter': 'what knots leave of a strand: scatter',
+  'scatter.PART_SPREADS.{drawnPart}.counted': '{drawnPart}: the strength counted over the middle one',
+  'scatter.PART_SPREADS.{drawnPart}.scatter': '{drawnPart}: scatter of the strength',
+  'scatter.ROLL.{drawnRoll}.counted': '{drawnRoll}: the strength counted over that of the middle roll',
+  'scatter.ROLL.{drawnRoll}.scatter': '{drawnRoll}: scatter from roll to roll',
+  'scatter.SCALE_SCATTER': 'household scale: scatter of a mass read',
+  'scatter.STRETCH_SCATTER': 'stiffness of a leg: scatter from its first load to bedded in',
+  'scatter.TOLERANCE_SIGMAS': 'standard deviations in a tolerance that was told',
+  'scatter.WATERING_SCATTER': 'time that a pot hangs wet: scatter',
+  'scatter.WEIGHT_CUT': 'standard deviations at which a weight drawn is cut',
+  'scatter.WEIGHT_ENDS': 'standard deviations from the likely weight to its low and high end',
+  'scatter.WRAPS.counted': 'tension left in wraps: the value counted over the middle one',
+  'scatter.WRAPS.scatter': 'tension left in wraps: scatter',
+}
