@@ -1,10 +1,12 @@
 import type { CheckResult } from '../check/checkHanger'
+import type { LinkResult } from '../check/linkResult'
 import { isWorse } from '../check/verdict'
-import { editField, type HangerDocument, type Patch } from '../hanger/document'
+import { editField, patchDocument, type HangerDocument, type Patch } from '../hanger/document'
 import type { FieldPath } from '../hanger/fields'
 import { resolveDocument } from '../hanger/resolve'
 import { pottedMass } from '../load/pottedMass'
 import { formatSi } from '../quantity/formatSi'
+import { finish, halveTo, searchEdge, type EdgeSearch, type Trial, type Tried } from './edge'
 import { checkPatched } from './evaluate'
 
 /** Range searched, kg, and how close the answer is. */
@@ -41,6 +43,35 @@ function patchFor(document: HangerDocument): (mass: number) => Patch {
   }
 }
 
+/** How one mass was borne: what of the hanger does not hold, where it does not. */
+export interface PotTrial extends Tried {
+  readonly check: CheckResult | null
+}
+
+/** The masses that are scanned, kg: in doublings. */
+function massesTried(): readonly number[] {
+  const steps: number[] = []
+  for (let mass = LEAST; mass < MOST; mass *= 2) steps.push(mass)
+  return [...steps, MOST]
+}
+
+/** A document with a pot of a watered mass in it: of the drawn size, or the usual pot of that mass where there is none yet. */
+export function potOfMass(document: HangerDocument): (mass: number) => HangerDocument {
+  const patch = patchFor(document)
+  // The masses tried stand for the pot alone: nothing else is on their scale.
+  const untared = editField(document, 'weighed.tare', null)
+  return (mass) => patchDocument(untared, patch(mass))
+}
+
+/** Searches the heaviest pot, mass by mass; a heavier one that holds again beyond one that does not is not trusted. */
+export function searchHeaviestPot(document: HangerDocument): Generator<Trial<PotTrial>, EdgeSearch<PotTrial>, void> {
+  const loaded = potOfMass(document)
+  return searchEdge(massesTried(), (mass) => {
+    const check = checkPatched(loaded(mass), {})
+    return { check, holds: check !== null && check.links.every((l) => !isOwn(l) || !isWorse(l.verdict, 'just holds')) }
+  }, halveTo(CLOSE))
+}
+
 /**
  * The heaviest watered mass, in a pot of the drawn size (or the usual pot of that mass where there is
  * none yet), with which the hanger (ring to seat, not the place) still holds or just holds: a scan in
@@ -49,40 +80,13 @@ function patchFor(document: HangerDocument): (mass: number) => Patch {
  */
 export function heaviestPot(document: HangerDocument): HeaviestPot | null {
   if (!isBuildKnown(document)) return null
-  const patch = patchFor(document)
-  // The masses tried stand for the pot alone: nothing else is on their scale.
-  const untared = editField(document, 'weighed.tare', null)
-  const at = (mass: number): CheckResult | null => {
-    const check = checkPatched(untared, patch(mass))
-    return check !== null && holds(check) ? check : null
-  }
-  // A coarse scan first: from the lightest step that holds up to the first that does not. A heavier one
-  // that holds again beyond is not trusted.
-  const steps: number[] = []
-  for (let mass = LEAST; mass < MOST; mass *= 2) steps.push(mass)
-  steps.push(MOST)
-  const checks = steps.map(at)
-  const first = checks.findIndex((check) => check !== null)
-  if (first < 0) return null
-  const beyond = checks.findIndex((check, i) => i > first && check === null)
-  const last = beyond < 0 ? steps.length - 1 : beyond - 1
-  let best = checks[last] as CheckResult
-  let low = steps[last] as number
-  let high = steps[last + 1] ?? MOST
-  while (high - low > CLOSE) {
-    const middle = (low + high) / 2
-    const check = at(middle)
-    if (check === null) high = middle
-    else {
-      low = middle
-      best = check
-    }
-  }
-  return { watered: low, patch: patch(low), check: best }
+  const { edge } = finish(searchHeaviestPot(document))
+  if (edge === null || edge.last.outcome.check === null) return null
+  return { watered: edge.last.value, patch: patchFor(document)(edge.last.value), check: edge.last.outcome.check }
 }
 
 /** A limit may be told only of a hanger whose legs and strands were said, or of a panel those in front and behind. */
-function isBuildKnown(document: HangerDocument): boolean {
+export function isBuildKnown(document: HangerDocument): boolean {
   const resolved = resolveDocument(document)
   if (!resolved.ok) return false
   const { given, answers } = resolved.hanger
@@ -90,7 +94,5 @@ function isBuildKnown(document: HangerDocument): boolean {
   return strands.every((path) => given.has(path))
 }
 
-/** The hanger's own links hold, the load's open questions left aside. */
-function holds(check: CheckResult): boolean {
-  return check.links.every((l) => l.side === 'place' || l.link === 'load' || !isWorse(l.verdict, 'just holds'))
-}
+/** What the hanger itself answers for, the load's open questions left aside. */
+export const isOwn = ({ side, link }: LinkResult): boolean => side !== 'place' && link !== 'load'

@@ -1,8 +1,9 @@
-import { governingOf, type CheckResult } from '../check/checkHanger'
+import type { CheckResult } from '../check/checkHanger'
 import { LINKS, type LinkCode, type LinkResult } from '../check/linkResult'
 import { isWorse, type Verdict } from '../check/verdict'
 import type { HangerDocument, Patch } from '../hanger/document'
 import { checkPatched } from './evaluate'
+import { harmed, worstOfLink } from './harmed'
 import { REMEDY_KINDS, type RemedyCode, type RemedyKind } from './remedyKinds'
 import { smallestCord } from './smallestCord'
 
@@ -29,29 +30,17 @@ function linksToMend(check: CheckResult): readonly LinkCode[] {
   return [...new Set([governing.link, ...troubled])]
 }
 
-const worstOfLink = (check: CheckResult, link: LinkCode): LinkResult | null => governingOf(check.links.filter((l) => l.link === link))
-
 function improves(before: LinkResult | null, after: LinkResult | null): boolean {
   if (before === null || after === null) return before !== null
   if (before.verdict !== after.verdict) return isWorse(before.verdict, after.verdict)
   return before.utilisation !== null && after.utilisation !== null && after.utilisation < before.utilisation * (1 - 1e-9)
 }
 
-/** No other link may end up with a worse verdict. */
-function harms(before: CheckResult, after: CheckResult, mended: LinkCode): boolean {
-  return LINKS.some((link) => {
-    if (link === mended) return false
-    const then = worstOfLink(before, link)
-    const now = worstOfLink(after, link)
-    return then !== null && now !== null && isWorse(now.verdict, then.verdict)
-  })
-}
-
 function tryKind(document: HangerDocument, check: CheckResult, link: LinkCode, kind: RemedyKind): Remedy | null {
   let best: Remedy | null = null
   for (const patch of kind.patches(check)) {
     const after = checkPatched(document, patch)
-    if (after === null || harms(check, after, link)) continue
+    if (after === null || harmed(check, after, [link]) !== null) continue
     const mended = worstOfLink(after, link)
     if (!improves(worstOfLink(check, link), mended)) continue
     best = { code: kind.code, patch, link, linkVerdict: mended?.verdict ?? 'holds', verdict: after.verdict, utilisation: after.governing?.utilisation ?? null }
