@@ -1,17 +1,18 @@
 import { writingHabits } from '#core'
-import type { ChartQuestion, RowOutcome, SheetOutcome, SheetQuestion, SheetReply } from './messages'
+import type { ChartQuestion, PotOutcome, PotQuestion, RowOutcome, SheetOutcome, SheetQuestion, SheetReply } from './messages'
 
 /** The part of a worker that is used. */
 export interface SheetsWorker {
-  postMessage(question: SheetQuestion | ChartQuestion): void
+  postMessage(question: SheetQuestion | ChartQuestion | PotQuestion): void
   onmessage: ((event: MessageEvent<SheetReply>) => void) | null
   onerror: ((event: ErrorEvent) => void) | null
 }
 
-/** Asks for one sheet, or for one hanger's row of a chart; null where the worker failed. */
+/** Asks for one sheet, for one hanger's row of a chart, or how one takes a pot; null where the worker failed. */
 export interface SheetsAsker {
   readonly sheet: (question: Pick<SheetQuestion, 'source' | 'sheet' | 'options'>) => Promise<SheetOutcome | null>
   readonly row: (question: Pick<ChartQuestion, 'text' | 'file'>) => Promise<RowOutcome | null>
+  readonly pot: (question: Pick<PotQuestion, 'text' | 'file' | 'pot'>) => Promise<PotOutcome | null>
 }
 
 /** Questions to a worker that is started at the first of them. */
@@ -30,7 +31,7 @@ export function askSheets(start: () => SheetsWorker): SheetsAsker {
     one.onerror = () => { for (const number of [...waiting.keys()]) hand(number, null) }
     return one
   }
-  function ask(question: Omit<SheetQuestion, 'revision' | 'habits'> | Omit<ChartQuestion, 'revision' | 'habits'>): Promise<SheetReply | null> {
+  function ask(question: Omit<SheetQuestion, 'revision' | 'habits'> | Omit<ChartQuestion, 'revision' | 'habits'> | Omit<PotQuestion, 'revision' | 'habits'>): Promise<SheetReply | null> {
     worker ??= started()
     revision += 1
     const mine = revision
@@ -47,6 +48,10 @@ export function askSheets(start: () => SheetsWorker): SheetsAsker {
     row: async (question) => {
       const reply = await ask({ kind: 'chartRow', ...question })
       return reply?.kind === 'chartRow' ? reply.outcome : null
+    },
+    pot: async (question) => {
+      const reply = await ask({ kind: 'potTaken', ...question })
+      return reply?.kind === 'potTaken' ? reply.outcome : null
     },
   }
 }

@@ -1,7 +1,7 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowRef } from 'vue'
-import { CHART_MATERIALS, fileOutcomeText, folderProblemText, sizeChartSheet, USUAL_RIMS, type ChartRow, type PageFormat, type Sheet, type SheetKind } from '#core'
-import type { FolderFile } from '../../electron/contract'
+import { bestFirst, CHART_MATERIALS, chartHangerName, EMPTY_DOCUMENT, fileOutcomeText, folderProblemText, potTakenSheet, sizeChartSheet, USUAL_RIMS, type ChartRow, type HangerDocument, type PageFormat, type PotTaken, type Sheet, type SheetKind } from '#core'
+import type { FileToken, FolderFile } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
 import { todayText } from '../shelf/todayText'
 import { PLATFORM } from '../stores/file'
@@ -11,11 +11,24 @@ import { askWorker } from './sheetsStore'
 
 /** Most sheets that are held, printed and written at once; what is left over is made in another go. */
 export const MOST_AT_ONCE = 300
+/** Most that are offered to be opened; the list on paper has more. */
+const MOST_TAKERS = 30
+const DRAWN_ONE_BY_ONE = 10
+const DRAWN_EVERY = 25
 
 /** A hanger that has no sheet among the others, and why. */
 export interface LeftOut {
   readonly name: string
   readonly why: string
+}
+
+/** Of what a folder's hangers become: a sheet each, one chart, or one list of those that take a pot. */
+export type Gathered = 'each' | 'chart' | 'pot'
+
+/** A hanger that takes the pot asked about. */
+export interface Taker {
+  readonly name: string
+  readonly token: FileToken
 }
 
 type State = 'idle' | 'listing' | 'noFolder' | 'making' | 'stopped' | 'done'
@@ -33,27 +46,50 @@ export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: 
   const done = shallowRef(0)
   const sheets = shallowRef<readonly Sheet[]>([])
   const leftOut = shallowRef<readonly LeftOut[]>([])
-  const isChart = shallowRef(false)
+  const gathered = shallowRef<Gathered>('each')
   /** Rows of the chart that is being made. */
   let rows: readonly ChartRow[] = []
+  /** Hangers that were tried with the pot asked about, and the hanger it is of. */
+  let tried: readonly (PotTaken & { readonly token: FileToken })[] = []
+  let pot: HangerDocument = EMPTY_DOCUMENT
+  const takers = shallowRef<readonly Taker[]>([])
   /** A go ends when another begins or it is stopped. */
   let go = 0
 
   const unable: Readonly<Partial<Record<Sheet['kind'], string>>> = { mustChange: texts.sheets.mustChange, notKnown: texts.sheets.notKnown }
 
-  /** The hanger joins the chart as far as it has come. */
-  async function chartWith(file: FolderFile, text: string, format: PageFormat, mine: number): Promise<Sheet | string> {
+  /** The hanger joins the chart; what is wrong with it where it cannot. */
+  async function chartWith(file: FolderFile, text: string, mine: number): Promise<string | null> {
     const outcome = await ask.row({ text, file: file.name })
     if (outcome?.ok !== true) return outcome?.problem ?? texts.sheets.failed
     // One that was asked in an earlier go is of no use to this one.
     if (go === mine) rows = [...rows, outcome.row]
-    return sizeChartSheet({ rims: USUAL_RIMS, materials: CHART_MATERIALS, rows }, { format, today: today() })
+    return null
   }
 
-  async function sheetOf(file: FolderFile, kind: SheetKind, format: PageFormat, mine: number): Promise<Sheet | string> {
+  /** The hanger joins those that were tried with the pot. */
+  async function takenWith(file: FolderFile, text: string, mine: number): Promise<string | null> {
+    const outcome = await ask.pot({ text, file: file.name, pot })
+    if (outcome?.ok !== true) return outcome?.problem ?? texts.sheets.failed
+    if (go === mine) tried = [...tried, { ...outcome.taken, token: file.token }]
+    return null
+  }
+
+  /** The chart or the list as far as it has come. */
+  function showGathered(format: PageFormat): void {
+    const options = { format, today: today() }
+    if (gathered.value === 'chart') sheets.value = rows.length === 0 ? [] : [sizeChartSheet({ rims: USUAL_RIMS, materials: CHART_MATERIALS, rows }, options)]
+    if (gathered.value !== 'pot') return
+    sheets.value = tried.length === 0 ? [] : [potTakenSheet(tried, pot, options)]
+    takers.value = bestFirst(tried).filter(({ takes }) => takes).slice(0, MOST_TAKERS).map((one) => ({ name: chartHangerName(one), token: one.token }))
+  }
+
+  /** A sheet of its own, null where it joined the others, or why there is none. */
+  async function sheetOf(file: FolderFile, kind: SheetKind, format: PageFormat, mine: number): Promise<Sheet | string | null> {
     const read = await platform.readListed(file.token)
     if (!read.ok) return fileOutcomeText({ ...read.problem, deed: 'open' })
-    if (isChart.value) return chartWith(file, read.text, format, mine)
+    if (gathered.value === 'chart') return chartWith(file, read.text, mine)
+    if (gathered.value === 'pot') return takenWith(file, read.text, mine)
     const outcome = await ask.sheet({ source: { text: read.text }, sheet: kind, options: { format, today: today(), draft: false } })
     if (outcome === null) return texts.sheets.failed
     return outcome.ok ? unable[outcome.sheet.kind] ?? outcome.sheet : outcome.problem
@@ -67,19 +103,25 @@ export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: 
     sheets.value = []
     leftOut.value = []
     rows = []
+    tried = []
+    takers.value = []
     while (done.value < files.value.length && Math.max(sheets.value.length, rows.length) < most) {
       const file = files.value[done.value] as FolderFile
       const one = await sheetOf(file, kind, format, mine)
       if (go !== mine) return
       if (typeof one === 'string') leftOut.value = [...leftOut.value, { name: file.name, why: one }]
-      else sheets.value = isChart.value ? [one] : [...sheets.value, one]
+      else if (one !== null) sheets.value = [...sheets.value, one]
       done.value += 1
+      // Of a long list not every step is drawn: that would take longer than the checks.
+      if (done.value <= DRAWN_ONE_BY_ONE || done.value % DRAWN_EVERY === 0) showGathered(format)
     }
+    showGathered(format)
     state.value = 'done'
   }
 
-  /** Looks into the folder and makes the sheets; asks for a folder where none was chosen yet. */
-  async function start(kind: SheetKind, format: PageFormat): Promise<void> {
+  /** Looks into the folder and makes the sheets; `asked`: whose pot is asked about, where it is. */
+  async function start(kind: SheetKind, format: PageFormat, asked: HangerDocument): Promise<void> {
+    pot = asked
     go += 1
     const mine = go
     state.value = 'listing'
@@ -113,15 +155,17 @@ export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: 
     state.value = 'idle'
     sheets.value = []
     leftOut.value = []
+    takers.value = []
   }
 
   return {
     canChoose: platform.canChooseFolder,
-    isChart: computed(() => isChart.value),
-    makeChart: (chart: boolean) => {
-      if (chart !== isChart.value) forget()
-      isChart.value = chart
+    gathered: computed(() => gathered.value),
+    gather: (how: Gathered) => {
+      if (how !== gathered.value) forget()
+      gathered.value = how
     },
+    takers: computed(() => takers.value),
     state: computed(() => state.value), problem: computed(() => problem.value), folder: computed(() => folder.value),
     all: computed(() => files.value.length), done: computed(() => done.value),
     sheets: computed(() => sheets.value), leftOut: computed(() => leftOut.value),

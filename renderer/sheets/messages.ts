@@ -1,4 +1,4 @@
-import type { ChartRow, HangerDocument, Sheet, SheetKind, SheetOptions, WritingHabits } from '#core'
+import type { ChartRow, HangerDocument, PotTaken, Sheet, SheetKind, SheetOptions, WritingHabits } from '#core'
 
 /** Of what a sheet is made: a hanger at hand, or the text of a file. */
 export type SheetSource =
@@ -27,6 +27,19 @@ export interface ChartQuestion {
   readonly habits: WritingHabits
 }
 
+/** To the worker: how one hanger takes the pot of another document. */
+export interface PotQuestion {
+  readonly kind: 'potTaken'
+  readonly revision: number
+  readonly text: string
+  readonly file: string
+  /** The hanger whose pot is asked about. */
+  readonly pot: HangerDocument
+  readonly habits: WritingHabits
+}
+
+export type PotOutcome = { readonly ok: true, readonly taken: PotTaken } | { readonly ok: false, readonly problem: string }
+
 export type RowOutcome = { readonly ok: true, readonly row: ChartRow } | { readonly ok: false, readonly problem: string }
 
 /** A sheet, or the sentence that says why there is none. */
@@ -39,4 +52,5 @@ export type SheetOutcome =
 export type SheetReply =
   | { readonly kind: 'sheet', readonly revision: number, readonly outcome: SheetOutcome }
   | { readonly kind: 'chartRow', readonly revision: number, readonly outcome: RowOutcome }
+  | { readonly kind: 'potTaken', readonly revision: number, readonly outcome: PotOutcome }
   | { readonly kind: 'sheetFailed', readonly revision: number, readonly detail: string }

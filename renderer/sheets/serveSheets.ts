@@ -1,5 +1,5 @@
-import { CHART_MATERIALS, parseDocument, problemText, SHEET_KINDS, sheetFacts, sizeChart, USUAL_RIMS, writeBy, type HangerDocument, type InputProblem, type SheetFacts } from '#core'
-import type { ChartQuestion, RowOutcome, SheetOutcome, SheetQuestion, SheetReply } from './messages'
+import { CHART_MATERIALS, parseDocument, potTaken, problemText, resolveDocument, SHEET_KINDS, sheetFacts, sizeChart, USUAL_RIMS, writeBy, type HangerDocument, type InputProblem, type SheetFacts } from '#core'
+import type { ChartQuestion, PotOutcome, PotQuestion, RowOutcome, SheetOutcome, SheetQuestion, SheetReply } from './messages'
 
 type FactsOutcome = { readonly ok: true, readonly facts: SheetFacts } | { readonly ok: false, readonly problem: string }
 
@@ -28,8 +28,15 @@ function rowOf({ text, file }: ChartQuestion): RowOutcome {
   return row === undefined ? { ok: false, problem: '' } : { ok: true, row }
 }
 
+function potOf({ text, file, pot }: PotQuestion): PotOutcome {
+  const parsed = parseDocument(text)
+  if (!parsed.ok) return unread(parsed.problems)
+  const resolved = resolveDocument(parsed.document)
+  return resolved.ok ? { ok: true, taken: potTaken({ file, document: parsed.document }, pot) } : unread(resolved.problems)
+}
+
 /** The worker's side of the talk. Whoever asks sends one question after the other, so to stop is to ask no more. */
-export function serveSheets(reply: (message: SheetReply) => void): (question: SheetQuestion | ChartQuestion) => void {
+export function serveSheets(reply: (message: SheetReply) => void): (question: SheetQuestion | ChartQuestion | PotQuestion) => void {
   let known: { readonly edition: number, readonly facts: FactsOutcome } | null = null
 
   function factsFor(source: SheetQuestion['source']): FactsOutcome {
@@ -48,6 +55,7 @@ export function serveSheets(reply: (message: SheetReply) => void): (question: Sh
     try {
       writeBy(habits)
       if (question.kind === 'chartRow') reply({ kind: 'chartRow', revision, outcome: rowOf(question) })
+      else if (question.kind === 'potTaken') reply({ kind: 'potTaken', revision, outcome: potOf(question) })
       else reply({ kind: 'sheet', revision, outcome: outcomeOf(question) })
     } catch (error) {
       reply({ kind: 'sheetFailed', revision, detail: error instanceof Error ? error.message : String(error) })

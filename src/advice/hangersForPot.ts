@@ -24,20 +24,18 @@ export function potOf({ typed }: HangerDocument): Patch {
   return { ...Object.fromEntries(paths.flatMap((path) => (typed[path] === undefined ? [] : [[path, typed[path]]]))), 'pot.have': 'yes' }
 }
 
-/**
- * Which of several hangers take a pot: each is checked whole with the pot of a document in it, the place left aside.
- * Yields each as it is tried; returns all, those that take it first, the best of them before the rest.
- */
-export function* hangersForPot(hangers: readonly ChartHanger[], pot: HangerDocument): Generator<PotTaken, readonly PotTaken[]> {
-  const patch = potOf(pot)
-  const tried: PotTaken[] = []
-  for (const { file, document } of hangers) {
-    const bare = withoutPot(document)
-    const heaviest = heaviestPot(document)?.watered ?? null
-    const found = tryPot(bare === null ? null : checkPatched(bare, patch), heaviest)
-    const taken: PotTaken = { ...found, file, document, heaviest, takes: takes(found) }
-    tried.push(taken)
-    yield taken
-  }
-  return tried.toSorted((a, b) => Number(b.takes) - Number(a.takes) || (isWorse(a.verdict, b.verdict) ? 1 : isWorse(b.verdict, a.verdict) ? -1 : 0))
+/** Whether a document tells a pot that can be asked about: one that is there, by its rim or its weight. */
+export const tellsPot = ({ typed }: HangerDocument): boolean =>
+  typed['pot.have'] !== 'no' && (typed['pot.rim'] !== undefined || typed['weighed.mass'] !== undefined)
+
+/** How one hanger takes the pot of a document: the whole check with that pot in it, the place left aside. */
+export function potTaken({ file, document }: ChartHanger, pot: HangerDocument): PotTaken {
+  const bare = withoutPot(document)
+  const heaviest = heaviestPot(document)?.watered ?? null
+  const found = tryPot(bare === null ? null : checkPatched(bare, potOf(pot)), heaviest)
+  return { ...found, file, document, heaviest, takes: takes(found) }
 }
+
+/** Those that take the pot first, the best of them before the rest. */
+export const bestFirst = <Tried extends PotTaken>(tried: readonly Tried[]): readonly Tried[] =>
+  tried.toSorted((a, b) => Number(b.takes) - Number(a.takes) || (isWorse(a.verdict, b.verdict) ? 1 : isWorse(b.verdict, a.verdict) ? -1 : 0))

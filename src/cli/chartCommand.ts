@@ -1,11 +1,14 @@
+import { potTaken, tellsPot } from '../advice/hangersForPot'
 import { CHART_MATERIALS, sizeChart, type ChartHanger, type SizeChart } from '../advice/sizeChart'
 import { USUAL_RIMS } from '../advice/potsThatFit'
 import { parseDocument } from '../hanger/parse'
 import { resolveDocument } from '../hanger/resolve'
-import type { PageFormat } from '../sheet/sheet'
+import { potTakenSheet } from '../sheet/potTakenSheet'
+import type { PageFormat, Sheet } from '../sheet/sheet'
 import { sheetHtml } from '../sheet/sheetHtml'
 import { sizeChartSheet } from '../sheet/sizeChartSheet'
 import { problemText } from '../words/problems'
+import { NO_POT_TO_ASK_TEXT } from '../words/sizeChart'
 import type { ListFolder } from './listFolder'
 import type { Output } from './output'
 import type { ReadFile } from './readFile'
@@ -29,17 +32,24 @@ function allOf(steps: ReturnType<typeof sizeChart>): SizeChart {
 }
 
 /**
- * `sheet FOLDER|FILE… --kind chart [--size SIZE]`: the size chart of all hangers named, a folder standing for the hanger files in
+ * `sheet FOLDER|FILE… --kind chart [--pot FILE] [--size SIZE]`: the size chart of all hangers named, or which of them take the
+ * pot of one file; a folder standing for the hanger files in
  * it. Those that cannot be read are told on stderr and left out. Exit 0; 2 if any could not be read, or there is none.
  */
-export function chartCommand(paths: readonly string[], format: PageFormat, today: string, readFile: ReadFile, listFolder: ListFolder): Output {
+export function chartCommand(paths: readonly string[], pot: string | null, format: PageFormat, today: string, readFile: ReadFile, listFolder: ListFolder): Output {
+  const asked = pot === null ? null : read(pot, readFile)
+  if (asked !== null && !('hanger' in asked)) return { out: '', err: asked.sentences.map((sentence) => `${sentence}\n`).join(''), exit: 2 }
+  if (asked !== null && !tellsPot(asked.hanger.document)) return { out: '', err: `${asked.hanger.file}: ${NO_POT_TO_ASK_TEXT}\n`, exit: 2 }
   const listed = paths.map((path) => ({ path, inside: listFolder(path) }))
   const empty = listed.filter(({ inside }) => inside?.length === 0).map(({ path }) => `${path}: no hanger file is in this folder.`)
   const found = listed.flatMap(({ path, inside }) => inside ?? [path]).map((path) => read(path, readFile))
   const hangers = found.flatMap((one) => ('hanger' in one ? [one.hanger] : []))
+  const sheet = (): Sheet => (asked === null
+    ? sizeChartSheet(allOf(sizeChart(hangers, { rims: USUAL_RIMS, materials: CHART_MATERIALS })), { format, today })
+    : potTakenSheet(hangers.map((hanger) => potTaken(hanger, asked.hanger.document)), asked.hanger.document, { format, today }))
   const sentences = [...empty, ...found.flatMap((one) => ('hanger' in one ? [] : one.sentences))]
   return {
-    out: hangers.length === 0 ? '' : sheetHtml(sizeChartSheet(allOf(sizeChart(hangers, { rims: USUAL_RIMS, materials: CHART_MATERIALS })), { format, today })),
+    out: hangers.length === 0 ? '' : sheetHtml(sheet()),
     err: sentences.map((sentence) => `${sentence}\n`).join(''),
     exit: sentences.length > 0 ? 2 : 0,
   }

@@ -18,8 +18,8 @@ import { sheetArguments } from './sheetArguments'
 export function sheetCommand(args: readonly string[], readFile: ReadFile, today: string, listFolder: ListFolder): Output {
   const asked = sheetArguments(args)
   if (!asked.ok) return { out: '', err: `${asked.why}\n`, exit: 2 }
-  const { files, kind, format, draft } = asked.request
-  if (kind === 'chart') return chartCommand(files, format, today, readFile, listFolder)
+  const { files, kind, format, draft, pot } = asked.request
+  if (kind === 'chart') return chartCommand(files, pot, format, today, readFile, listFolder)
   const [file] = files
   const say = (problems: readonly InputProblem[]): Output => ({ out: '', err: problems.map((p) => `${file}: ${problemText(p)}\n`).join(''), exit: 2 })
   const read = readFile(file)

@@ -43,6 +43,14 @@ export const LISTING_COLUMNS = ['Hanger', 'Heaviest pot when watered'] as const
 /** The heaviest watered pot of a hanger, kg, or that none may be told. */
 export const listingWeightText = (heaviest: number | null): string => (heaviest === null ? 'not to be told yet: see its check' : massLimitText(heaviest))
 
+export const POT_TAKEN_TITLE = 'Which hanger takes this pot'
+export const POT_TAKEN_COLUMNS = ['Hanger', 'This pot', 'Why', 'Heaviest pot when watered'] as const
+export const POT_TAKEN_NOTE = 'Each hanger was checked anew with this pot in it, in the pot’s own mix and with its own plant. Ceiling or wall are left aside: each place needs its own fixing. Weigh the pot watered before you hang it: the heaviest weight counts.'
+/** The document asked about tells no pot. */
+export const NO_POT_TO_ASK_TEXT = 'It tells no pot to ask about: its width at the rim, or what it weighs.'
+/** Of more hangers than stand in the table. */
+export const potTakenRestText = (rest: number): string => `${rest} more ${rest === 1 ? 'was' : 'were'} tried and would stand below these.`
+
 /** How a hanger takes the pot asked about, in a sentence. */
 export function potTakenText({ verdict, overLimit, watered, heaviest, decides, takes }: Pick<PotTaken, 'verdict' | 'overLimit' | 'watered' | 'heaviest' | 'decides' | 'takes'>): string {
   const weight = watered === null ? '' : ` The pot weighs up to ${massText(watered)} just watered.`

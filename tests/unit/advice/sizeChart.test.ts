@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { checkHanger, editField, heaviestPot, patchDocument, resolveDocument, type HangerDocument } from '#core'
-import { hangersForPot, potOf, type PotTaken } from '../../../src/advice/hangersForPot'
+import { bestFirst, potOf, potTaken, tellsPot, type PotTaken } from '../../../src/advice/hangersForPot'
 import { potsThatFit, withoutPot } from '../../../src/advice/potsThatFit'
 import { sizeChart, takes, type ChartProgress, type SizeChart } from '../../../src/advice/sizeChart'
 import { documentOf, ORDINARY } from '../hanger/hangerOf'
@@ -60,15 +60,14 @@ describe('a size chart', () => {
 
 describe('which hangers take a pot', () => {
   const pot = documentOf({ 'pot.rim': '18 cm', 'pot.height': '16 cm', 'pot.base': '12 cm', 'weighed.mass': '3.2 kg', 'weighed.state': 'watered', 'make.legs': '3', 'cord.fibre': 'jute' })
-  const ask = (hangers: readonly HangerDocument[], asked: HangerDocument): readonly PotTaken[] => {
-    const running = hangersForPot(hangers.map((document, i) => ({ file: `${i}`, document })), asked)
-    let step = running.next()
-    while (step.done !== true) step = running.next()
-    return step.value
-  }
+  const ask = (hangers: readonly HangerDocument[], asked: HangerDocument): readonly PotTaken[] => bestFirst(hangers.map((document, i) => potTaken({ file: `${i}`, document }, asked)))
 
   it('takes the pot alone from the file it is told in', () => {
     expect(potOf(pot)).toEqual({ 'pot.have': 'yes', 'pot.rim': '18 cm', 'pot.height': '16 cm', 'pot.base': '12 cm', 'weighed.mass': '3.2 kg', 'weighed.state': 'watered' })
+  })
+
+  it('can be asked of a pot by its rim or weight only, and of none that is not there', () => {
+    expect([documentOf({ 'pot.rim': '18 cm' }), documentOf({ 'weighed.mass': '3 kg' }), documentOf({ 'pot.material': 'plastic' }), documentOf({ 'pot.rim': '18 cm', 'pot.have': 'no' })].map(tellsPot)).toEqual([true, true, false, false])
   })
 
   it('names those that take it first', () => {

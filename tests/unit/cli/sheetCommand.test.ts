@@ -49,7 +49,7 @@ describe('sheet', () => {
     [['ordinary.strandwise', '--kind', 'constructor'], 'sheet does not know the kind constructor'],
     [['ordinary.strandwise', '--kind', 'tag', '--size', 'a0'], 'sheet does not know the size a0; it knows a4, letter, a5 or half-letter.'],
     [['ordinary.strandwise', '--kind', 'tag', '--size', 'toString'], 'sheet does not know the size toString'],
-    [['ordinary.strandwise', '--kind', 'tag', '--loud'], 'sheet does not know the option --loud; it knows --kind, --size and --draft.'],
+    [['ordinary.strandwise', '--kind', 'tag', '--loud'], 'sheet does not know the option --loud; it knows --kind, --size, --pot and --draft.'],
     [['nowhere.strandwise', '--kind', 'tag'], 'nowhere.strandwise: there is no such file.'],
     [['broken.strandwise', '--kind', 'tag'], 'broken.strandwise: '],
     [['odd.strandwise', '--kind', 'tag'], 'odd.strandwise: '],

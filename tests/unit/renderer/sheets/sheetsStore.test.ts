@@ -17,7 +17,7 @@ function start() {
       asked.push(question)
       return new Promise((done) => { answers.push(done) })
     },
-    row: async () => null,
+    row: async () => null, pot: async () => null,
   }
   const memory = new Map<string, string>()
   const storage = { getItem: (key: string) => memory.get(key) ?? null, setItem: (key: string, text: string) => { memory.set(key, text) } } as unknown as Storage
