@@ -30,13 +30,13 @@ export interface CaseChance extends StateChance {
   readonly case: ChanceCase
   /** Parts that would fail first among those overloaded, most often first. */
   readonly fails: readonly PartCount[]
-  /** Parts that were used hardest, overloaded or not, most often first. */
-  readonly weakest: readonly PartCount[]
+  /** Parts that came nearest to failing, each measured by its own scatter, most often first. */
+  readonly nearest: readonly PartCount[]
   /** Largest demand over real strength of any part, hanger by hanger: above 1 is overloaded. */
   readonly use: Distribution
 }
 
-/** How much one input decides: shares of the variance of the logarithm of the largest demand over strength at rest (Sobol indices, estimators of Jansen 1999). */
+/** How much one input decides: shares of the variance of how near the hanger comes to failing at rest: the logarithm of demand over strength by its scatter, of the part nearest to failing (Sobol indices, estimators of Jansen 1999). */
 export interface InputRank {
   readonly input: InputCode
   /** What is left when all else is settled; ranks go by this. */
@@ -95,7 +95,7 @@ function caseChance(code: ChanceCase, { parts }: ChanceFrame, chunks: readonly C
   const use = distributionOf(tallies.flatMap((tally) => tally.use), '1', true)
   if (use === null) return []
   const overloaded = totals(tallies.map((tally) => tally.overloaded), parts.length)
-  return [{ ...stateChance(code, hangers, total(overloaded)), use, fails: counted(parts, overloaded), weakest: counted(parts, totals(tallies.map((tally) => tally.weakest), parts.length)) }]
+  return [{ ...stateChance(code, hangers, total(overloaded)), use, fails: counted(parts, overloaded), nearest: counted(parts, totals(tallies.map((tally) => tally.nearest), parts.length)) }]
 }
 
 /** Parts that count any, most first. */

@@ -6,6 +6,7 @@ import { chainOf } from './chain'
 import { CHUNK, drawChunk } from './chunk'
 import { knownParts, refusalFor } from './known'
 import { isSolved } from './legMembers'
+import { deviationsOf } from './nearness'
 import { chunkGenerators } from './normals'
 import type { ChanceProblem } from './problem'
 import { faultsOf } from './readChance'
@@ -43,9 +44,11 @@ export function* sampleHangers(share: ChanceShare): Generator<ChanceTally, Chanc
     life: solved.hanger.answers['place.life'],
   }
   const generatorOf = chunkGenerators(share.seed)
+  // The first stream is that of the pilot, which every worker draws alike.
+  const deviations = deviationsOf(chain, generatorOf(0))
   const chunks: ChunkTally[] = []
   for (let index = share.worker; index * CHUNK < share.samples; index += share.workers) {
-    const chunk = drawChunk(chain, index, Math.min(CHUNK, share.samples - index * CHUNK), generatorOf(index))
+    const chunk = drawChunk(chain, deviations, index, Math.min(CHUNK, share.samples - index * CHUNK), generatorOf(index + 1))
     chunks.push(chunk)
     yield { frame, chunks: [chunk] }
   }

@@ -39,8 +39,8 @@ export interface ChanceFrame {
 export interface CaseTally {
   /** Largest demand over real strength of any part, one for each hanger. */
   readonly use: readonly number[]
-  /** Of each part, how many hangers it was the most used part of, and in how many of those it was overloaded. */
-  readonly weakest: readonly number[]
+  /** Of each part, in how many hangers it came nearest to failing, measured by its own scatter; and in how many it was overloaded, and more so than any other. */
+  readonly nearest: readonly number[]
   readonly overloaded: readonly number[]
 }
 

@@ -20,7 +20,7 @@ export const chanceJson = (file: string, document: HangerDocument, report: Chanc
   samples: report.hangers,
   seed: report.frame.seed,
   atRest: stateJson(report.atRest),
-  cases: report.cases.map((one) => ({ case: one.case, ...stateJson(one), fails: one.fails.map(partJson), weakest: one.weakest.map(partJson), use: one.use })),
+  cases: report.cases.map((one) => ({ case: one.case, ...stateJson(one), fails: one.fails.map(partJson), nearest: one.nearest.map(partJson), use: one.use })),
   inputs: report.inputs.map((rank) => ({ ...rank, name: inputName(rank.input) })),
   watered: report.watered,
   checkedWeight: report.frame.checkedWeight,

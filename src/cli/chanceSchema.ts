@@ -25,7 +25,7 @@ export const CHANCE_ANSWER = z.strictObject({
   samples: z.int().positive(),
   seed: count,
   atRest: z.strictObject(state),
-  cases: z.array(z.strictObject({ case: z.enum(CHANCE_CASES), ...state, fails: z.array(part), weakest: z.array(part), use: distribution })),
+  cases: z.array(z.strictObject({ case: z.enum(CHANCE_CASES), ...state, fails: z.array(part), nearest: z.array(part), use: distribution })),
   inputs: z.array(z.strictObject({ input: z.string(), total: z.number().nonnegative(), alone: z.number().nonnegative(), name: z.string() })),
   watered: distribution,
   checkedWeight: positive,

@@ -1,6 +1,6 @@
 import type { CaseChance, ChanceReport } from '../chance/report'
 import type { HangerDocument } from '../hanger/document'
-import { chanceBasisTexts, chanceIntervalText, chanceSentence, failsText, inputRankText, leftOutText, outsideText, RANK_EXPLAINED, useSpreadText, weakestText, weightSpreadText } from '../words/chance'
+import { chanceBasisTexts, chanceIntervalText, chanceSentence, failsText, inputRankText, leftOutText, outsideText, RANK_EXPLAINED, useSpreadText, nearestText, weightSpreadText } from '../words/chance'
 
 /** Inputs shown: those that decide a hundredth and more. */
 const LEAST_TOLD = 0.01
@@ -9,7 +9,7 @@ const LEAST_TOLD = 0.01
 const intervalTexts = ({ atRest, cases }: ChanceReport): readonly string[] => [...new Set([atRest, ...cases].map(({ interval }) => chanceIntervalText(interval)))]
 
 const caseLines = (one: CaseChance): readonly string[] =>
-  [`  ${chanceSentence(one)}`, ...[failsText(one), weakestText(one), useSpreadText(one)].flatMap((text) => (text === null ? [] : [`    ${text}`]))]
+  [`  ${chanceSentence(one)}`, ...[failsText(one), nearestText(one), useSpreadText(one)].flatMap((text) => (text === null ? [] : [`    ${text}`]))]
 
 const list = (title: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)])
 

@@ -33,9 +33,9 @@ export function failsText({ fails, case: hung }: Pick<CaseChance, 'fails' | 'cas
   return fails.length === 0 ? null : `What fails first ${CHANCE_CASE_NAMES[hung]}: ${sharesText(fails)}.`
 }
 
-/** Which parts are used hardest, whether or not any fails. */
-export const weakestText = ({ weakest, case: hung }: Pick<CaseChance, 'weakest' | 'case'>): string =>
-  `What is used hardest ${CHANCE_CASE_NAMES[hung]}: ${sharesText(weakest)}.`
+/** Which parts come nearest to failing, whether or not any does. */
+export const nearestText = ({ nearest, case: hung }: Pick<CaseChance, 'nearest' | 'case'>): string =>
+  `What comes nearest to failing ${CHANCE_CASE_NAMES[hung]}: ${sharesText(nearest)}.`
 
 /** Shares of parts, the three greatest. */
 const sharesText = (parts: readonly PartCount[]): string => parts.slice(0, 3).map((part) => `${linkName(part.link, part.tier).toLowerCase()} (${partText(part.share)})`).join(', ')
@@ -55,7 +55,7 @@ export const weightSpreadText = ({ watered: { quantiles }, frame }: Pick<ChanceR
 export const inputRankText = ({ input, total }: Pick<InputRank, 'input' | 'total'>): string => `${partText(total)}: ${inputName(input)}`
 
 /** What those shares are. */
-export const RANK_EXPLAINED = 'How much each decides: its share of how the largest demand over strength differs from hanger to hanger, what it does together with others counted in, so that shares may add up to more than 100 %; drawn by chance themselves, they are good to a few per cent. (Share of the variance of the logarithm; total Sobol index, estimator of Jansen 1999.)'
+export const RANK_EXPLAINED = 'How much each decides: its share of what makes one hanger come nearer to failing than the next, what it does together with others counted in, so that shares may add up to more than 100 %; drawn by chance themselves, they are good to a few per cent. (Share of the variance of the safety index of the part nearest to failing: total Sobol index, estimator of Jansen 1999.)'
 
 /** A part that is not in the figures, and why. */
 export const leftOutText = ({ link, tier, reason }: LeftOut): string => `${linkName(link, tier)}: ${LEFT_OUT_REASONS[reason]}.`
