@@ -16,4 +16,4 @@ function paintPage({ side, blocks, foot }: Page, draft: string | null, fits: boo
 /** The whole sheet as one element: what preview, print, PDF and HTML are made of. Its style sheet is sheet.css. */
 export const paintSheet = ({ kind, language, format, title, draft, pages }: Sheet): Element => element(
   'article', { class: `sheet ${format} ${kind}${draft === null ? '' : ' draft'}`, lang: language, 'aria-label': title },
-  ...pages.map((page) => paintPage(page, draft, kind === 'customer')))
+  ...pages.map((page) => paintPage(page, draft, kind === 'customer' || kind === 'mustChange')))
