@@ -1,17 +1,12 @@
-import { checkHanger, resolveDocument, type HangerDocument, type Verdict } from '#core'
+import { checkVariants, sampleHangers } from '#core'
 
 /** A job of many checks: takes what is asked, hands over steps, returns the answer. */
 type AnyJob = (asked: never) => Generator<unknown, unknown, void>
 
-function* verdictOf(document: HangerDocument): Generator<'read', Verdict | null, void> {
-  const resolved = resolveDocument(document)
-  yield 'read'
-  return resolved.ok ? checkHanger(resolved.hanger).verdict : null
-}
-
 /** The jobs a worker can be asked to do; each is a generator of the core, so that it can be stopped between two steps. */
 export const JOBS = {
-  verdictOf,
+  checkVariants,
+  sampleHangers,
 } satisfies Readonly<Record<string, AnyJob>>
 
 export type JobName = keyof typeof JOBS

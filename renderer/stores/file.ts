@@ -36,6 +36,7 @@ export function createFile(platform: Platform) {
   const questions = useQuestions()
   const current = shallowRef<CurrentFile | null>(null)
   const saved = shallowRef<HangerDocument>(source.document)
+  const asOpened = shallowRef<HangerDocument>(source.document)
   const message = shallowRef<FileMessage | null>(null)
   const recent = shallowRef<readonly RecentHanger[]>([])
   const isDirty = computed(() => source.document !== saved.value)
@@ -50,6 +51,7 @@ export function createFile(platform: Platform) {
   function put(document: HangerDocument, file: CurrentFile | null): void {
     source.load(document)
     saved.value = document
+    asOpened.value = document
     current.value = file
     const names = unknownKeyNames(document)
     message.value = names.length === 0 ? null : { isProblem: false, text: findingText({ code: 'UNKNOWN_KEYS', names }) }
@@ -192,6 +194,8 @@ export function createFile(platform: Platform) {
 
   return {
     name: computed(() => current.value?.name ?? null),
+    /** The hanger as it was last saved or, before that, opened; and as it was opened. */
+    saved: computed(() => saved.value), asOpened: computed(() => asOpened.value),
     isDirty, message: computed(() => message.value), recent: computed(() => recent.value),
     startNew, open, openRecent, openDemo, openDropped, save, saveAs, savePdf, savePdfAs, saveText, saveDrawing, print,
     /** What was said has been read. */

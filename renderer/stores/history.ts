@@ -54,7 +54,9 @@ export function createHistory(clock: () => number) {
 
   const canUndo = computed(() => past.value.length > 0)
   const canRedo = computed(() => future.value.length > 0)
-  return { canUndo, canRedo, record, endStep, undo, redo, forget }
+  /** The document before the last step; null at the beginning. */
+  const last = computed(() => past.value.at(-1) ?? null)
+  return { canUndo, canRedo, last, record, endStep, undo, redo, forget }
 }
 
 export const useHistory = defineStore('history', () => createHistory(() => performance.now()))
