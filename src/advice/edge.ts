@@ -18,8 +18,8 @@ export interface Edge<T extends Tried> {
   readonly first: Trial<T>
   /** The last that does not, before it; null where the safe end itself holds. */
   readonly before: Trial<T> | null
-  /** Whether no other value that was tried holds, and the safe end does: one step from holding to not holding. */
-  readonly isMonotone: boolean
+  /** Whether all the values that hold stand next to each other: none holds again beyond one that does not. */
+  readonly isOneRun: boolean
 }
 
 export interface EdgeSearch<T extends Tried> {
@@ -32,10 +32,13 @@ export interface EdgeSearch<T extends Tried> {
 /** A value between two that were tried, one of which holds; null where they are close enough. */
 export type Halve = (holding: number, failing: number) => number | null
 
+/** A multiple of a step without what binary fractions leave behind. */
+export const multiple = (count: number, step: number): number => Number((count * step).toPrecision(12))
+
 /** Whole multiples of a step, to the last one; a step of 1 for counts. */
 export const halveBy = (step: number): Halve => (holding, failing) => {
   const [a, b] = [Math.round(holding / step), Math.round(failing / step)]
-  return Math.abs(a - b) <= 1 ? null : Math.round((a + b) / 2) * step
+  return Math.abs(a - b) <= 1 ? null : multiple(Math.round((a + b) / 2), step)
 }
 
 /** Halves until the two are as close as this. */
@@ -76,8 +79,8 @@ export function* searchEdge<T extends Tried>(steps: readonly number[], at: (valu
   }
   const [last, beyond] = yield* between(scanned[end] as Trial<T>, scanned[end + 1] ?? null)
   const [first, before] = yield* between(scanned[start] as Trial<T>, scanned[start - 1] ?? null)
-  const isMonotone = start === 0 && scanned.slice(end + 1).every(({ outcome }) => !outcome.holds)
-  return { edge: { last, beyond, first, before, isMonotone }, trials }
+  const isOneRun = scanned.slice(end + 1).every(({ outcome }) => !outcome.holds)
+  return { edge: { last, beyond, first, before, isOneRun }, trials }
 }
 
 /** Runs a search to its end at once. */

@@ -12,6 +12,8 @@ import { chanceSchema } from './chanceSchema'
 import { checkJson } from './checkJson'
 import { checkSchema } from './checkSchema'
 import { checkTable } from './checkTable'
+import { chooseCommand } from './chooseCommand'
+import { chooseSchema } from './chooseSchema'
 import type { ListFolder } from './listFolder'
 import type { Output } from './output'
 import { placeCommand } from './placeCommand'
@@ -27,12 +29,14 @@ export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
   place FILE [--json]        say what fixing the hanger needs in each usual wall and ceiling, and what to ask the customer
   chance FILE [--samples N] [--seed S] [--json]
                              draw N hangers made like this one by chance (10000 by default), and say how many would be overloaded
+  choose FILE [QUESTION…] [--material MATERIAL] [--mix MIX] [--shelf FILE] [--json]
+                             find the smallest or largest that holds: QUESTION is cord, strands, legs, shortestLeg, longestLeg, stick, wraps, fixing, heaviestPot or largestRim (all of them unless said)
   sheet FILE --kind KIND [--size SIZE] [--draft]
                              print a sheet as HTML: KIND is customer, tag, workshop or record; SIZE is a4 (the default), letter, a5 or half-letter
   sheet FOLDER|FILE… --kind chart [--pot FILE] [--size SIZE]
                              print which of several hangers takes which pot, or takes the pot of a FILE, as HTML; of a folder every hanger file in it
   sling FILE                 solve one sling (JSON) and print its answer
-  schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; place, of place --json; chance, of chance --json; shelf, the file
+  schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; place, of place --json; chance, of chance --json; choose, of choose --json; shelf, the file
   catalogue [WORD] [--json]  list the catalogue's values, or those found under a word, with basis and source
 `
 
@@ -80,13 +84,13 @@ export function slingCommand(args: readonly string[], readFile: ReadFile): Outpu
   return { out: `${JSON.stringify(slingJson(result))}\n`, err: '', exit }
 }
 
-const SCHEMAS: Readonly<Record<string, () => object>> = { hanger: hangerFileSchema, check: checkSchema, place: placeSchema, chance: chanceSchema, shelf: shelfFileSchema }
+const SCHEMAS: Readonly<Record<string, () => object>> = { hanger: hangerFileSchema, check: checkSchema, place: placeSchema, chance: chanceSchema, choose: chooseSchema, shelf: shelfFileSchema }
 
-/** `schema [hanger|check|place|chance|shelf]`. */
+/** `schema [hanger|check|place|chance|choose|shelf]`. */
 export function schemaCommand(args: readonly string[]): Output {
   const [what = 'hanger', ...rest] = args
   const schema = Object.hasOwn(SCHEMAS, what) ? SCHEMAS[what] : undefined
-  if (rest.length > 0 || schema === undefined) return { out: '', err: `schema knows hanger, check, place, chance and shelf, not ${args.join(' ')}.\n`, exit: 2 }
+  if (rest.length > 0 || schema === undefined) return { out: '', err: `schema knows hanger, check, place, chance, choose and shelf, not ${args.join(' ')}.\n`, exit: 2 }
   return { out: `${JSON.stringify(schema(), null, 2)}\n`, err: '', exit: 0 }
 }
 
@@ -97,6 +101,7 @@ export function runCommand(argv: readonly string[], readFile: ReadFile, today: s
     case 'check': return checkCommand(args, readFile)
     case 'place': return placeCommand(args, readFile)
     case 'chance': return chanceCommand(args, readFile)
+    case 'choose': return chooseCommand(args, readFile)
     case 'sheet': return sheetCommand(args, readFile, today, listFolder)
     case 'sling': return slingCommand(args, readFile)
     case 'schema': return schemaCommand(args)

@@ -1,0 +1,95 @@
+import type { Choice, ChoiceFound, Limit, NoChoice } from '../choosing/choice'
+import type { Stand, Stop } from '../choosing/judge'
+import { lengthText, massLimitText, massText, numberText, percentText } from './amounts'
+import { FIELD_WORDS } from './fields'
+import { findingText } from './findings'
+import { LINK_NAMES } from './names'
+import { fixingText, numberAndDepthText } from './placeNeeds'
+import { problemText } from './problems'
+import { isSettling } from './settling'
+
+/** A value in the unit of its question; a limit of weight is rounded down. */
+export function choiceAmountText({ unit }: Pick<Choice, 'unit'>, value: number): string {
+  if (unit === 'count') return numberText(value)
+  return unit === 'm' ? lengthText(value) : massLimitText(value)
+}
+
+/** The answer itself. */
+export function choiceValueText(choice: ChoiceFound): string {
+  if (choice.fixing !== null) return `${fixingText(choice.fixing)} (${numberAndDepthText(choice.fixing)})`
+  return choice.value === null ? 'holds as it is' : choiceAmountText(choice, choice.value)
+}
+
+/** What it is now, in the same unit; weights as they are, not as limits. */
+export const choiceNowText = (choice: Choice): string => {
+  if (choice.now === null) return '–'
+  return choice.unit === 'kg' ? massText(choice.now) : choiceAmountText(choice, choice.now)
+}
+
+const usedText = (utilisation: number | null): string => (utilisation === null ? '' : `, used to ${percentText(utilisation)}`)
+
+/** How the links that are decided stand with it, and the whole. */
+export function standText({ link, verdict, utilisation, whole }: Stand): string {
+  const decided = link === null ? verdict : `${LINK_NAMES[link]}: ${verdict}${usedText(utilisation)}`
+  return `${decided}. The whole with the place: ${whole}.`
+}
+
+/** Why a value will not do. */
+export function stopText(stop: Stop): string {
+  if (stop.kind === 'unreadable') return problemText(stop.problem)
+  if (stop.kind === 'tooHeavy') return `the pot would weigh ${massText(stop.watered)} just watered, and the hanger carries ${massLimitText(stop.heaviest)}`
+  const stands = `${LINK_NAMES[stop.link]}: ${stop.verdict}${usedText(stop.utilisation)}`
+  return stop.now === null ? stands : `${stands}, now: ${stop.now}`
+}
+
+const at = (choice: Choice, { value, stop }: Limit): string => (value === null ? stopText(stop) : `with ${choiceAmountText(choice, value)} ${stopText(stop)}`)
+
+/** Where the smallest or largest that was tried is no edge, for nothing stops it there. */
+const NO_LIMIT = 'Nothing that was tried stops it: this is the end of what is tried.'
+
+/** What stops it from going further, just beyond. */
+export function choiceLimitText(choice: ChoiceFound): string {
+  if (choice.limit !== null) return `${choice.choice === 'fixing' ? 'A size smaller, ' : 'Beyond, '}${at(choice, choice.limit)}.`
+  if (choice.fixing !== null) return 'The smallest that is tried.'
+  return choice.of?.kind === 'shelf' ? '' : NO_LIMIT
+}
+
+/** What else must be known of an answer: where the safe side ends too, gaps, a test hang that was left out, for whom it is. */
+export function choiceNotes(choice: ChoiceFound): readonly string[] {
+  const { until, isOneRun, isUntested, isForNext, close } = choice
+  const bounded = until !== null && choice.choice !== 'shortestLeg' && choice.choice !== 'longestLeg'
+  return [
+    ...(bounded ? [`On the safe side it holds as far as ${choiceAmountText(choice, until.value)}: ${at(choice, until.limit)}.`] : []),
+    ...(isOneRun ? [] : ['Some that were tried beyond hold again, which is not trusted: this is the safe end.']),
+    ...(isUntested ? ['The test hang of the present hanger was left out: it is no test of another.'] : []),
+    ...(isForNext ? ['This hanger is made: for the next one.'] : []),
+    ...(close > 0 ? [`Found to ${choice.unit === 'kg' ? massText(close) : choiceAmountText(choice, close)}.`] : []),
+  ]
+}
+
+const labels = (paths: readonly (keyof typeof FIELD_WORDS)[]): string => paths.map((path) => `“${FIELD_WORDS[path].label}”`).join(', ')
+
+/** Why there is no answer. */
+export function noChoiceText(choice: NoChoice): string {
+  const { reason } = choice
+  switch (reason.code) {
+    case 'notConcerned': return NOT_CONCERNED[choice.choice] ?? 'It does not concern this hanger.'
+    case 'noPot': return 'There is no pot yet. Say which pot will hang in it, or ask for the heaviest and the widest it may carry.'
+    case 'noHanger': return 'There is no hanger yet. Choose a cord first, or say how it is made.'
+    case 'answersNeeded': return `Not enough known. Answer first: ${labels(reason.paths)}.`
+    case 'noFixings': return 'No fixing is proposed for this place: nothing may be fixed to it, or none that is usually sold is known for it. “What the place needs” tells of other places.'
+    case 'noneHolds': return `None will do. What comes nearest: ${at(choice, reason.limit)}.`
+    case 'notEnoughKnown': return [`Not enough known. What comes nearest: ${at(choice, reason.limit)}.`, ...new Set(reason.findings.filter(isSettling).map(findingText))].join(' ')
+  }
+}
+
+const NOT_CONCERNED: Readonly<Partial<Record<Choice['choice'], string>>> = {
+  stick: 'There is no stick on this hanger.',
+  legs: 'A panel has no legs round its pot.',
+  shortestLeg: 'A panel has no legs round its pot.',
+  longestLeg: 'A panel has no legs round its pot.',
+  fixing: 'Nothing is fixed: the cord goes round it.',
+}
+
+/** How often the hanger was checked for an answer. */
+export const checksText = ({ checks }: Pick<Choice, 'checks'>): string => (checks === 1 ? '1 check' : `${checks} checks`)
