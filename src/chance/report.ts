@@ -66,7 +66,7 @@ export interface ChanceReport {
 }
 
 /** Pairs from which the order of the inputs is worth telling. */
-const LEAST_PAIRS = 60
+const LEAST_PAIRS = 50
 
 /** The report of a tally, whole or partial; null of an empty one. */
 export function chanceReport({ frame, chunks }: ChanceTally): ChanceReport | null {
