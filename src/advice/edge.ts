@@ -18,8 +18,8 @@ export interface Edge<T extends Tried> {
   readonly first: Trial<T>
   /** The last that does not, before it; null where the safe end itself holds. */
   readonly before: Trial<T> | null
-  /** Whether all the values that hold stand next to each other: none holds again beyond one that does not. */
-  readonly isOneRun: boolean
+  /** Values of the scan that hold again beyond one that does not: they are not trusted. */
+  readonly again: readonly number[]
 }
 
 export interface EdgeSearch<T extends Tried> {
@@ -79,8 +79,8 @@ export function* searchEdge<T extends Tried>(steps: readonly number[], at: (valu
   }
   const [last, beyond] = yield* between(scanned[end] as Trial<T>, scanned[end + 1] ?? null)
   const [first, before] = yield* between(scanned[start] as Trial<T>, scanned[start - 1] ?? null)
-  const isOneRun = scanned.slice(end + 1).every(({ outcome }) => !outcome.holds)
-  return { edge: { last, beyond, first, before, isOneRun }, trials }
+  const again = scanned.slice(end + 1).filter(({ outcome }) => outcome.holds).map(({ value }) => value)
+  return { edge: { last, beyond, first, before, again }, trials }
 }
 
 /** Runs a search to its end at once. */

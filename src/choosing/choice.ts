@@ -49,8 +49,8 @@ export interface ChoiceFound extends Told {
   readonly limit: Limit | null
   /** The safe side holds no further than this value, beyond which it stops too; null where it holds all the way. */
   readonly until: { readonly value: number; readonly limit: Limit } | null
-  /** Whether none holds again beyond the limit. Else the answer is the safe end: what holds again beyond is not trusted. */
-  readonly isOneRun: boolean
+  /** Values that hold again beyond the limit: they are not trusted, and the answer is the safe end. */
+  readonly again: readonly number[]
   /** How close the answer is to the true edge, in its unit; 0 where it is exact, by counting or as sold. */
   readonly close: number
   /** Whether a test hang of the present hanger was left out, for it is no test of another. */

@@ -46,7 +46,7 @@ function* ofForm(document: HangerDocument, loaded: Loaded, now: CheckResult, pla
   return {
     found: true, choice: 'fixing', of: asked.of, unit: 'count', field: null, now: null, isForNext: false, value: null, fixing: outcome,
     change: changeBetween(document, withPlace(document, outcome.changes)), stand: judged.stand, limit: limitOf(loaded, now, candidates, outcome),
-    until: null, isOneRun: true, close: 0, isUntested: false, checks: tried,
+    until: null, again: [], close: 0, isUntested: false, checks: tried,
   }
 }
 

@@ -42,7 +42,7 @@ export function* heaviestChoice(document: HangerDocument, answers: Answers): Gen
     ? { edge: null, trials: trials.map(({ value }) => at(value)) }
     : {
         edge: {
-          last: found, isOneRun: edge.isOneRun, first: at(edge.first.value),
+          last: found, again: edge.again, first: at(edge.first.value),
           beyond: next === null || !next.outcome.holds || edge.beyond === null ? next : at(edge.beyond.value),
           before: edge.before === null ? null : at(edge.before.value),
         },

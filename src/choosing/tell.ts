@@ -34,8 +34,8 @@ export const whyNone = (value: number | null, stop: Stop): NoChoiceReason =>
     : { code: 'noneHolds', limit: { value, stop } })
 
 /** An edge seen from its other end: what was safest is farthest. */
-export const reversed = <T extends Judged>({ last, beyond, first, before, isOneRun }: Edge<T>): Edge<T> =>
-  ({ last: first, beyond: before, first: last, before: beyond, isOneRun })
+export const reversed = <T extends Judged>({ last, beyond, first, before, again }: Edge<T>): Edge<T> =>
+  ({ last: first, beyond: before, first: last, before: beyond, again })
 
 /** The answer that a search gives. */
 export function choiceOf(asked: Asked, { edge, trials }: EdgeSearch<Judged>): Choice {
@@ -44,7 +44,7 @@ export function choiceOf(asked: Asked, { edge, trials }: EdgeSearch<Judged>): Ch
     const stop = best?.outcome.stop ?? null
     return noChoice(asked, best === null || stop === null ? { code: 'notConcerned' } : whyNone(best.value, stop), trials.length)
   }
-  const { last, beyond, first, before, isOneRun } = edge
+  const { last, beyond, first, before, again } = edge
   const { stand } = last.outcome
   if (stand === null) throw new Error('What holds was judged.')
   const until = limitOf(before)
@@ -55,7 +55,7 @@ export function choiceOf(asked: Asked, { edge, trials }: EdgeSearch<Judged>): Ch
     stand,
     limit: limitOf(beyond),
     until: until === null ? null : { value: first.value, limit: until },
-    isOneRun,
+    again,
     close: asked.close, isUntested: asked.isUntested, checks: trials.length,
   }
 }

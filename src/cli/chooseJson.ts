@@ -1,6 +1,6 @@
 import type { Choice, Limit } from '../choosing/choice'
 import type { HangerDocument } from '../hanger/document'
-import { choiceLimitText, choiceNotes, choiceValueText, noChoiceText, standText, stopText } from '../words/choosing'
+import { choiceLimitText, choiceGroupNotes, choiceNotes, choiceValueText, noChoiceText, standText, stopText } from '../words/choosing'
 import { choiceName, choiceOfText } from '../words/choosingNames'
 
 export const CHOOSE_FORMAT = 'strandwise-choose'
@@ -22,15 +22,15 @@ function choiceJson(choice: Choice): object {
     const { reason } = choice
     return {
       ...common, value: null, text: null, changes: null, pullTestsTakenOff: false, link: null, verdict: null, utilisation: null, whole: null,
-      limit: 'limit' in reason ? limitJson(reason.limit) : null, until: null, monotone: null, close: null, reason: { code: reason.code, text: noChoiceText(choice) }, notes: [],
+      limit: 'limit' in reason ? limitJson(reason.limit) : null, until: null, again: [], monotone: null, close: null, reason: { code: reason.code, text: noChoiceText(choice) }, notes: choiceGroupNotes(choice),
     }
   }
-  const { value, change, stand, limit, until, isOneRun, close } = choice
+  const { value, change, stand, limit, until, again, close } = choice
   return {
     ...common, value, text: choiceValueText(choice), changes: change.typed, pullTestsTakenOff: change.pullTests?.length === 0,
     link: stand.link, verdict: stand.verdict, utilisation: stand.utilisation, whole: stand.whole,
     limit: limitJson(limit), until: until === null ? null : { value: until.value, limit: limitJson(until.limit) },
-    monotone: isOneRun && until === null, close, reason: null, notes: [standText(stand), choiceLimitText(choice), ...choiceNotes(choice)].filter((note) => note !== ''),
+    again, monotone: again.length === 0 && until === null, close, reason: null, notes: [standText(stand), choiceLimitText(choice), ...choiceNotes(choice), ...choiceGroupNotes(choice)].filter((note) => note !== ''),
   }
 }
 

@@ -49,6 +49,7 @@ export const CHOOSE_ANSWER = z.strictObject({
     whole: verdict.nullable(),
     limit: limit.nullable(),
     until: z.strictObject({ value: z.number(), limit }).nullable(),
+    again: z.array(z.number()),
     monotone: z.boolean().nullable(),
     close: z.number().nonnegative().nullable(),
     reason: z.strictObject({ code: z.enum(['notConcerned', 'noPot', 'noHanger', 'answersNeeded', 'noneHolds', 'notEnoughKnown', 'noFixings']), text: z.string() }).nullable(),

@@ -1,11 +1,11 @@
 import type { Choice } from '../choosing/choice'
 import type { HangerDocument } from '../hanger/document'
-import { checksText, choiceLimitText, choiceNotes, choiceNowText, choiceValueText, noChoiceText, standText } from '../words/choosing'
+import { checksText, choiceGroupNotes, choiceLimitText, choiceNotes, choiceNowText, choiceValueText, noChoiceText, standText } from '../words/choosing'
 import { choiceName, choiceOfText } from '../words/choosingNames'
 
 function choiceLines(choice: Choice): readonly string[] {
   const name = choice.of === null ? '' : `${choiceOfText(choice.of)}: `
-  if (!choice.found) return [`${name}${noChoiceText(choice)}${choice.isForNext ? ' For the next hanger: this one is made.' : ''}`]
+  if (!choice.found) return [`${name}${noChoiceText(choice)}`]
   const now = choice.now === null ? '' : `, now ${choiceNowText(choice)}`
   return [`${name}${choiceValueText(choice)}${now} (${checksText(choice)})`, ...[standText(choice.stand), choiceLimitText(choice), ...choiceNotes(choice)].filter((line) => line !== '').map((line) => `  ${line}`)]
 }
@@ -15,7 +15,7 @@ export function chooseTable(file: string, document: HangerDocument, choices: rea
   const asked = [...new Set(choices.map(({ choice }) => choice))]
   const lines = asked.flatMap((code) => {
     const answers = choices.filter(({ choice }) => choice === code)
-    return ['', ...answers.slice(0, 1).map(choiceName), ...answers.flatMap(choiceLines).map((line) => `  ${line}`)]
+    return ['', ...answers.slice(0, 1).map(choiceName), ...new Set(answers.flatMap(choiceGroupNotes)), ...answers.flatMap(choiceLines).map((line) => `  ${line}`)]
   })
   return [document.name === '' ? file : document.name, ...lines, ''].join('\n')
 }

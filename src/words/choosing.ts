@@ -16,7 +16,7 @@ export function choiceAmountText({ unit }: Pick<Choice, 'unit'>, value: number):
 
 /** The answer itself. */
 export function choiceValueText(choice: ChoiceFound): string {
-  if (choice.fixing !== null) return `${fixingText(choice.fixing)} (${numberAndDepthText(choice.fixing)})`
+  if (choice.fixing !== null) return `${fixingText(choice.fixing)}; ${numberAndDepthText(choice.fixing)}`
   return choice.value === null ? 'holds as it is' : choiceAmountText(choice, choice.value)
 }
 
@@ -39,33 +39,40 @@ export function stopText(stop: Stop): string {
   if (stop.kind === 'unreadable') return problemText(stop.problem)
   if (stop.kind === 'tooHeavy') return `the pot would weigh ${massText(stop.watered)} just watered, and the hanger carries ${massLimitText(stop.heaviest)}`
   const stands = `${LINK_NAMES[stop.link]}: ${stop.verdict}${usedText(stop.utilisation)}`
-  return stop.now === null ? stands : `${stands}, now: ${stop.now}`
+  return stop.now === null ? stands : `${stands} (now: ${stop.now})`
 }
 
-const at = (choice: Choice, { value, stop }: Limit): string => (value === null ? stopText(stop) : `with ${choiceAmountText(choice, value)} ${stopText(stop)}`)
+const at = (choice: Choice, { value, stop }: Limit): string => (value === null ? stopText(stop) : `with ${choiceAmountText(choice, value)}: ${stopText(stop)}`)
 
 /** Where the smallest or largest that was tried is no edge, for nothing stops it there. */
-const NO_LIMIT = 'Nothing that was tried stops it: this is the end of what is tried.'
-
-/** What stops it from going further, just beyond. */
-export function choiceLimitText(choice: ChoiceFound): string {
-  if (choice.limit !== null) return `${choice.choice === 'fixing' ? 'A size smaller, ' : 'Beyond, '}${at(choice, choice.limit)}.`
-  if (choice.fixing !== null) return 'The smallest that is tried.'
-  return choice.of?.kind === 'shelf' ? '' : NO_LIMIT
+const endText = ({ unit, fixing }: ChoiceFound): string => {
+  if (fixing !== null) return 'Smaller ones are not sold.'
+  return unit === 'count' ? 'Fewer are not to be had.' : 'Nothing that was tried stops it: this is the end of what is tried.'
 }
 
-/** What else must be known of an answer: where the safe side ends too, gaps, a test hang that was left out, for whom it is. */
+/** What stops it from going further, just beyond; empty where an answer has no size to go by. */
+export function choiceLimitText(choice: ChoiceFound): string {
+  if (choice.limit === null) return choice.of?.kind === 'shelf' ? '' : endText(choice)
+  return choice.fixing === null ? `Beyond it, ${at(choice, choice.limit)}.` : `A size smaller will not do: ${at(choice, choice.limit)}.`
+}
+
+/** What else must be known of one answer: where the safe side ends too, gaps, and how close it was found. */
 export function choiceNotes(choice: ChoiceFound): readonly string[] {
-  const { until, isOneRun, isUntested, isForNext, close } = choice
+  const { until, again, close } = choice
+  // Of lengths the safe side is the other question.
   const bounded = until !== null && choice.choice !== 'shortestLeg' && choice.choice !== 'longestLeg'
   return [
-    ...(bounded ? [`On the safe side it holds as far as ${choiceAmountText(choice, until.value)}: ${at(choice, until.limit)}.`] : []),
-    ...(isOneRun ? [] : ['Some that were tried beyond hold again, which is not trusted: this is the safe end.']),
-    ...(isUntested ? ['The test hang of the present hanger was left out: it is no test of another.'] : []),
-    ...(isForNext ? ['This hanger is made: for the next one.'] : []),
-    ...(close > 0 ? [`Found to ${choice.unit === 'kg' ? massText(close) : choiceAmountText(choice, close)}.`] : []),
+    ...(bounded ? [`On the safe side it holds as far as ${choiceAmountText(choice, until.value)}; ${at(choice, until.limit)}.`] : []),
+    ...(again.length > 0 ? [`It holds again with ${again.map((value) => choiceAmountText(choice, value)).join(', ')}. That is not trusted: this is the safe end.`] : []),
+    ...(close > 0 ? [`Found to within ${choice.unit === 'kg' ? massText(close) : choiceAmountText(choice, close)}.`] : []),
   ]
 }
+
+/** What goes for all answers to a question alike: a test hang that was left out, and for which hanger they are. */
+export const choiceGroupNotes = (choice: Choice): readonly string[] => [
+  ...(choice.isForNext ? ['This hanger is made: for the next one.'] : []),
+  ...(choice.found && choice.isUntested ? ['The test hang of the present hanger was left out: it is no test of another.'] : []),
+]
 
 const labels = (paths: readonly (keyof typeof FIELD_WORDS)[]): string => paths.map((path) => `“${FIELD_WORDS[path].label}”`).join(', ')
 
