@@ -1,4 +1,5 @@
 import type { CheckResult } from '../check/checkHanger'
+import type { Finding } from '../check/finding'
 import type { LinkResult } from '../check/linkResult'
 import { partKey, parts, type CheckedPart } from '../check/parts'
 import { isAllowed } from './partMember'
@@ -18,10 +19,16 @@ const onlyForReserve = ({ findings }: LinkResult): boolean => {
   return fails.length > 0 && fails.every((f) => f.path === 'place.beneath')
 }
 
+/** What makes a part fail whatever it bears: no figure of its strength tells when. */
+const REFUSING: readonly Finding['code'][] = ['JUTE_NEVER_DRY', 'NATURAL_CORD_OUTDOORS_OVER_PEOPLE', 'LEG_ANGLE_REFUSED', 'PANEL_CORDS_FEW']
+const refuses = (finding: Finding): boolean => REFUSING.includes(finding.code) || ('refused' in finding && finding.refused) || ('tooLong' in finding && finding.tooLong)
+
 /** Why a result gives no strength to draw; null where it does. What does not arise in a situation (no demand, nothing asked) is no reason. */
 function reasonFor(result: LinkResult): LeftOutReason | null {
   if (result.link === 'cradle') return 'fit'
   if (result.capacity === null) return result.verdict === 'fails' ? 'refused' : result.verdict === 'not enough known' ? 'notKnown' : 'farStronger'
+  // Within what it may bear it fails for something else, as a knot that was seen to slip.
+  if (result.verdict === 'fails' && ((result.utilisation !== null && result.utilisation <= 1) || result.findings.some(refuses))) return 'refused'
   if (result.demand === null || result.capacity.value <= 0) return result.verdict === 'fails' ? 'refused' : 'notKnown'
   return result.verdict === 'not enough known' && !onlyForReserve(result) ? 'notKnown' : null
 }
@@ -52,6 +59,7 @@ export function refusalFor(check: CheckResult, { known, leftOut }: ReturnType<ty
   const open = load?.findings.flatMap((f) => (f.code === 'ANSWER_NEEDED' ? [f.path] : [])) ?? []
   if (open.length > 0 || load?.findings.some((f) => f.code === 'WEIGHED_TOO_LIGHT') === true) return { code: 'LOAD_NOT_KNOWN', open }
   if (check.solved.slings === null || Object.values(check.solved.slings).some((sling) => sling.trouble !== 'none' && sling.gone === null)) return { code: 'NO_BALANCE' }
-  if (leftOut.some(({ link }) => link === 'leg')) return { code: 'LEGS_NOT_KNOWN' }
+  const legs = leftOut.filter(({ link }) => link === 'leg')
+  if (legs.length > 0) return { code: legs.some(({ reason }) => reason === 'refused') ? 'LEGS_REFUSED' : 'LEGS_NOT_KNOWN' }
   return known.length === 0 ? { code: 'NOTHING_KNOWN', links: leftOut.map(({ link }) => link) } : null
 }

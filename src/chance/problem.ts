@@ -18,6 +18,8 @@ export type ChanceProblem =
   | { readonly code: 'LOAD_NOT_KNOWN'; readonly open: readonly FieldPath[] }
   /** The strength of the strands that carry the pot is not known well enough. */
   | { readonly code: 'LEGS_NOT_KNOWN' }
+  /** The check refuses the strands that carry the pot, whatever their strength. */
+  | { readonly code: 'LEGS_REFUSED' }
   /** The strands do not reach round the pot, or it does not come to rest in them. */
   | { readonly code: 'NO_BALANCE' }
   /** No part at all is known. */

@@ -6,7 +6,7 @@ import type { InputCode } from './inputs'
 export const CHANCE_CASES = ['dry', 'watered', 'flooded', 'bump'] as const
 export type ChanceCase = (typeof CHANCE_CASES)[number]
 
-/** Why a part has no share in the figures: its strength is not known, no strength is counted on there at all, it is one length against another, of which nothing scatters, or it bears far more than any pot. */
+/** Why a part has no share in the figures: its strength is not known, the check refuses it whatever it bears, it is one length against another, of which nothing scatters, or it bears far more than any pot. */
 export type LeftOutReason = 'notKnown' | 'refused' | 'fit' | 'farStronger'
 /** A part that was left out. */
 export interface LeftOut {

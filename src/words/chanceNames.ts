@@ -46,7 +46,7 @@ export const CHANCE_CASE_NAMES: Readonly<Record<ChanceCase | 'atRest', string>> 
 
 export const LEFT_OUT_REASONS: Readonly<Record<LeftOutReason, string>> = {
   notKnown: 'its strength is not known well enough',
-  refused: 'no strength can be counted on there, so mend that first',
+  refused: 'the check refuses it, whatever it may bear, so mend that first',
   farStronger: 'it bears far more than any pot',
   fit: 'it is one length against another, and measuring tells more than chance',
 }

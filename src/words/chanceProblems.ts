@@ -18,6 +18,7 @@ export function chanceProblemText(problem: ChanceProblem): string {
       ? 'No chance is told, for what was weighed is too light for the pot as drawn; set one of the two right first.'
       : `No chance is told while first questions are open; answer: ${problem.open.map((path) => FIELD_WORDS[path].label).join(', ')}.`
     case 'LEGS_NOT_KNOWN': return 'No chance is told, for the strength of the strands that carry the pot is not known well enough; weigh a length of the cord or pull some of it to breaking, and it can be.'
+    case 'LEGS_REFUSED': return 'No chance is told, for the check refuses the legs as they are, whatever their strength; see what it says of them.'
     case 'NO_BALANCE': return 'No chance is told, for the pot does not come to rest in these strands; see what the check says of the legs.'
     case 'NOTHING_KNOWN': return `No chance is told, for no part is known well enough${problem.links.length === 0 ? '' : `: ${problem.links.map((link) => LINK_NAMES[link].toLowerCase()).join(', ')}`}.`
   }

@@ -76,6 +76,7 @@ describe('what is not known', () => {
     ['no hanger yet', { ...ORDINARY, 'make.have': 'no' }, ['NO_HANGER']],
     ['cord of which nothing is known', without(ORDINARY, 'cord.diameter', 'cord.linearDensity'), ['LEGS_NOT_KNOWN']],
     ['strands too short', { ...ORDINARY, 'make.totalLength': '30 cm', 'make.fringe': '5 cm' }, ['NO_BALANCE']],
+    ['natural cord outdoors over people', { ...RATED, 'place.exposure': 'outdoors', 'place.beneath': 'people' }, ['LEGS_REFUSED']],
     ['no width of the pot', without(ORDINARY, 'pot.rim'), ['LOAD_NOT_KNOWN']],
     ['an answer that cannot be read', { ...ORDINARY, 'pot.rim': '3 kg' }, ['UNREADABLE']],
   ])('%s: no figure', (_, patch, codes) => {
@@ -86,6 +87,8 @@ describe('what is not known', () => {
     const { leftOut, parts } = reportOf({ ...ORDINARY, 'place.substrate': 'unknown' }, { samples: 20 }).frame
     expect(leftOut).toContainEqual({ key: 'fixing', link: 'fixing', tier: 1, reason: 'notKnown' })
     expect([parts.includes('fixing'), parts.includes('leg')]).toEqual([false, true])
+    const jute = reportOf({ ...RATED, 'cord.rated': '2000 N', 'cord.fibre': 'jute', 'pot.drainage': 'hole', 'place.watering': 'daily' }, { samples: 20 }).frame
+    expect(jute.leftOut).toContainEqual({ key: 'gatheringTurn', link: 'gatheringTurn', tier: 1, reason: 'refused' })
     const refused = reportOf({ ...ORDINARY, 'place.substrate': 'ceilingTileOrGrid' }, { samples: 20 }).frame
     expect(refused.leftOut).toContainEqual({ key: 'fixing', link: 'fixing', tier: 1, reason: 'refused' })
   })

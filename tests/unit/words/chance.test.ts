@@ -46,7 +46,7 @@ describe('so many of so many', () => {
 test('every problem, part left out, input and limit is a clean sentence', () => {
   const problems: readonly ChanceProblem[] = [
     { code: 'BAD_SAMPLES', given: '', most: 200_000 }, { code: 'BAD_SEED', given: '-1', greatest: 9 },
-    { code: 'NO_POT' }, { code: 'NO_HANGER' }, { code: 'LOAD_NOT_KNOWN', open: ['pot.rim', 'cord.fibre'] }, { code: 'LOAD_NOT_KNOWN', open: [] }, { code: 'LEGS_NOT_KNOWN' }, { code: 'NO_BALANCE' }, { code: 'NOTHING_KNOWN', links: ['hook', 'leg'] },
+    { code: 'NO_POT' }, { code: 'NO_HANGER' }, { code: 'LOAD_NOT_KNOWN', open: ['pot.rim', 'cord.fibre'] }, { code: 'LOAD_NOT_KNOWN', open: [] }, { code: 'LEGS_NOT_KNOWN' }, { code: 'LEGS_REFUSED' }, { code: 'NO_BALANCE' }, { code: 'NOTHING_KNOWN', links: ['hook', 'leg'] },
   ]
   for (const problem of problems) expect(sentenceFaultsOf(chanceProblemText(problem))).toEqual([])
   for (const code of OUTSIDE_CHANCE) expect(sentenceFaultsOf(outsideText(code))).toEqual([])
