@@ -1,4 +1,4 @@
-import { checkVariants, sampleHangers } from '#core'
+import { checkVariants, chooseSizes, sampleHangers } from '#core'
 
 /** A job of many checks: takes what is asked, hands over steps, returns the answer. */
 type AnyJob = (asked: never) => Generator<unknown, unknown, void>
@@ -6,6 +6,7 @@ type AnyJob = (asked: never) => Generator<unknown, unknown, void>
 /** The jobs a worker can be asked to do; each is a generator of the core, so that it can be stopped between two steps. */
 export const JOBS = {
   checkVariants,
+  chooseSizes,
   sampleHangers,
 } satisfies Readonly<Record<string, AnyJob>>
 

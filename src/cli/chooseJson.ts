@@ -1,6 +1,6 @@
 import type { Choice, Limit } from '../choosing/choice'
 import type { HangerDocument } from '../hanger/document'
-import { choiceLimitText, choiceGroupNotes, choiceNotes, choiceValueText, noChoiceText, standText, stopText } from '../words/choosing'
+import { choiceLimitText, choiceGroupNotes, choiceNotes, choiceSettlingTexts, choiceValueText, noChoiceText, standText, stopText } from '../words/choosing'
 import { choiceName, choiceOfText } from '../words/choosingNames'
 
 export const CHOOSE_FORMAT = 'strandwise-choose'
@@ -22,7 +22,7 @@ function choiceJson(choice: Choice): object {
     const { reason } = choice
     return {
       ...common, value: null, text: null, changes: null, pullTestsTakenOff: false, link: null, verdict: null, utilisation: null, whole: null,
-      limit: 'limit' in reason ? limitJson(reason.limit) : null, until: null, again: [], monotone: null, close: null, reason: { code: reason.code, text: noChoiceText(choice) }, notes: choiceGroupNotes(choice),
+      limit: 'limit' in reason ? limitJson(reason.limit) : null, until: null, again: [], monotone: null, close: null, reason: { code: reason.code, text: noChoiceText(choice), settle: choiceSettlingTexts(choice) }, notes: choiceGroupNotes(choice),
     }
   }
   const { value, change, stand, limit, until, again, close } = choice

@@ -52,7 +52,7 @@ export const CHOOSE_ANSWER = z.strictObject({
     again: z.array(z.number()),
     monotone: z.boolean().nullable(),
     close: z.number().nonnegative().nullable(),
-    reason: z.strictObject({ code: z.enum(['notConcerned', 'noPot', 'noHanger', 'answersNeeded', 'noneHolds', 'notEnoughKnown', 'noFixings']), text: z.string() }).nullable(),
+    reason: z.strictObject({ code: z.enum(['notConcerned', 'noPot', 'noHanger', 'answersNeeded', 'noneHolds', 'notEnoughKnown', 'noFixings']), text: z.string(), settle: z.array(z.string()) }).nullable(),
     notes: z.array(z.string()),
   })),
 })

@@ -1,11 +1,11 @@
 import type { Choice } from '../choosing/choice'
 import type { HangerDocument } from '../hanger/document'
-import { checksText, choiceGroupNotes, choiceLimitText, choiceNotes, choiceNowText, choiceValueText, noChoiceText, standText } from '../words/choosing'
+import { checksText, choiceGroupNotes, choiceLimitText, choiceNotes, choiceNowText, choiceSettlingTexts, choiceValueText, noChoiceText, standText } from '../words/choosing'
 import { choiceName, choiceOfText } from '../words/choosingNames'
 
 function choiceLines(choice: Choice): readonly string[] {
   const name = choice.of === null ? '' : `${choiceOfText(choice.of)}: `
-  if (!choice.found) return [`${name}${noChoiceText(choice)}`]
+  if (!choice.found) return [`${name}${noChoiceText(choice)}`, ...choiceSettlingTexts(choice).map((line) => `  ${line}`)]
   const now = choice.now === null ? '' : `, now ${choiceNowText(choice)}`
   return [`${name}${choiceValueText(choice)}${now} (${checksText(choice)})`, ...[standText(choice.stand), choiceLimitText(choice), ...choiceNotes(choice)].filter((line) => line !== '').map((line) => `  ${line}`)]
 }

@@ -86,9 +86,13 @@ export function noChoiceText(choice: NoChoice): string {
     case 'answersNeeded': return `Not enough known. Answer first: ${labels(reason.paths)}.`
     case 'noFixings': return 'No fixing is proposed for this place: nothing may be fixed to it, or none that is usually sold is known for it. “What the place needs” tells of other places.'
     case 'noneHolds': return `None will do. What comes nearest: ${at(choice, reason.limit)}.`
-    case 'notEnoughKnown': return [`Not enough known. What comes nearest: ${at(choice, reason.limit)}.`, ...new Set(reason.findings.filter(isSettling).map(findingText))].join(' ')
+    case 'notEnoughKnown': return `Not enough known. What comes nearest: ${at(choice, reason.limit)}.`
   }
 }
+
+/** What would settle it, where not enough is known. */
+export const choiceSettlingTexts = ({ reason }: NoChoice): readonly string[] =>
+  (reason.code === 'notEnoughKnown' ? [...new Set(reason.findings.filter(isSettling).map(findingText))] : [])
 
 const NOT_CONCERNED: Readonly<Partial<Record<Choice['choice'], string>>> = {
   stick: 'There is no stick on this hanger.',
