@@ -25,7 +25,7 @@ export interface Chain {
   readonly parts: readonly ChainPart[]
   /** Takes over the numbers of the next hanger. */
   readonly draw: (z: Float64Array) => void
-  /** Weight of the hanger drawn last in a state, kg. */
+  /** Weight of the hanger drawn last in a state, kg; NaN before the first. */
   readonly weight: (state: State) => number
 }
 
