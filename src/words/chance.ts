@@ -40,9 +40,9 @@ export const nearestText = ({ nearest, case: hung }: Pick<CaseChance, 'nearest' 
 /** Shares of parts, the three greatest. */
 const sharesText = (parts: readonly PartCount[]): string => parts.slice(0, 3).map((part) => `${linkName(part.link, part.tier).toLowerCase()} (${partText(part.share)})`).join(', ')
 
-/** How hard the hardest used part of these hangers works, of its real strength. */
+/** How hard the part that works hardest does in these hangers, of its real strength; of a seat, of how high it holds the weight. */
 export const useSpreadText = ({ use, case: hung }: Pick<CaseChance, 'use' | 'case'>): string =>
-  `Half of them use at most ${percentText(use.quantiles.p50)} of the real strength of their weakest part ${CHANCE_CASE_NAMES[hung]}, 19 of 20 at most ${percentText(use.quantiles.p95)}, 99 of 100 at most ${percentText(use.quantiles.p99)}.`
+  `Half of them use at most ${percentText(use.quantiles.p50)} of what the part that works hardest really bears ${CHANCE_CASE_NAMES[hung]}, 19 of 20 at most ${percentText(use.quantiles.p95)}, 99 of 100 at most ${percentText(use.quantiles.p99)}.`
 
 /** What they weigh just watered. */
 export const weightSpreadText = ({ watered: { quantiles }, frame }: Pick<ChanceReport, 'watered' | 'frame'>): string =>
