@@ -1,13 +1,12 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowRef } from 'vue'
 import { compareVariants, fileOutcomeText, parseDocument, problemText, type HangerDocument, type Variant, type VariantOutcome } from '#core'
-import type { FileProblem } from '../../electron/contract'
+import type { FileProblem, FolderFile } from '../../electron/contract'
 import { startJob, type RunningJob, type StartJob } from '../jobs/startJob'
 import type { Platform } from '../platform/platform'
 import { useAdvice } from '../stores/advice'
 import { useDocument } from '../stores/document'
 import { PLATFORM, useFile } from '../stores/file'
-import { useHangers } from '../stores/hangers'
 import { useHistory } from '../stores/history'
 import { useTried } from '../stores/tried'
 import { texts } from '../texts/texts'
@@ -20,7 +19,6 @@ export interface CompareGround {
   readonly atHand: () => Omit<AtHand, 'kept'>
   /** Name of the file that saving writes to; null where there is none. */
   readonly fileName: () => string | null
-  readonly folder: () => readonly { readonly token: string, readonly name: string }[]
   readonly replace: (document: HangerDocument) => void
 }
 
@@ -28,13 +26,15 @@ export interface CompareGround {
  * The present hanger beside another, which stays what it was when it was chosen. Both are checked by the worker;
  * A is the one worked on until they are swapped.
  */
-export function createCompare(platform: Pick<Platform, 'openHanger' | 'readListed'>, start: StartJob, ground: CompareGround) {
+export function createCompare(platform: Pick<Platform, 'openHanger' | 'readListed' | 'listFolder' | 'canChooseFolder'>, start: StartJob, ground: CompareGround) {
   const kept = shallowRef<HangerDocument | null>(null)
   const other = shallowRef<Other | null>(null)
   const outcomes = shallowRef<readonly VariantOutcome[]>([])
   const state = shallowRef<'idle' | 'checking' | 'done' | 'failed'>('idle')
   const isSwapped = shallowRef(false)
   const said = shallowRef<{ readonly isProblem: boolean, readonly text: string } | null>(null)
+  /** Hangers of the folder chosen last. */
+  const folder = shallowRef<readonly FolderFile[]>([])
   let running: RunningJob<'checkVariants'> | null = null
 
   const atHand = (): AtHand => ({ ...ground.atHand(), kept: kept.value })
@@ -76,7 +76,7 @@ export function createCompare(platform: Pick<Platform, 'openHanger' | 'readListe
   async function choose(key: string): Promise<void> {
     const found = [...own.value, ...remedies.value].find((one) => one.key === key) ?? demoOf(key)
     if (found !== null) return put(found)
-    const listed = ground.folder().find(({ token }) => key === `folder.${token}`)
+    const listed = folder.value.find(({ token }) => key === `folder.${token}`)
     if (listed === undefined) return complain(t.notHere)
     const outcome = await platform.readListed(listed.token)
     if (outcome.ok) putText(key, listed.name, outcome.text)
@@ -115,6 +115,13 @@ export function createCompare(platform: Pick<Platform, 'openHanger' | 'readListe
     const again = [...own.value, ...remedies.value].find(({ key }) => key === other.value?.key && key !== 'kept')
     if (again !== undefined) other.value = again
     void check()
+    void listFolder()
+  }
+
+  /** What cannot be listed is not offered; why is said where the folder is looked into. */
+  async function listFolder(): Promise<void> {
+    const outcome = platform.canChooseFolder ? await platform.listFolder() : null
+    folder.value = outcome?.ok === true ? outcome.listing?.files ?? [] : []
   }
 
   const inOrder = computed(() => (isSwapped.value ? outcomes.value.toReversed() : outcomes.value))
@@ -125,6 +132,7 @@ export function createCompare(platform: Pick<Platform, 'openHanger' | 'readListe
 
   return {
     own, remedies,
+    folder: computed(() => folder.value),
     other: computed(() => other.value),
     isSwapped: computed(() => isSwapped.value),
     state: computed(() => state.value),
@@ -141,11 +149,10 @@ export function createCompare(platform: Pick<Platform, 'openHanger' | 'readListe
 export const useCompare = defineStore('compare', () => {
   const platform = inject(PLATFORM)
   if (platform === undefined) throw new Error('The app was started without a platform.')
-  const [source, file, history, advice, tried, hangers] = [useDocument(), useFile(), useHistory(), useAdvice(), useTried(), useHangers()]
+  const [source, file, history, advice, tried] = [useDocument(), useFile(), useHistory(), useAdvice(), useTried()]
   return createCompare(platform, startJob, {
     atHand: () => ({ document: source.document, saved: file.saved, asOpened: file.asOpened, before: history.last, remedies: advice.remedies, tried: tried.current }),
     fileName: () => file.name,
-    folder: () => hangers.files,
     replace: source.replace,
   })
 })

@@ -23,7 +23,6 @@ function setUp(text: string | null = null) {
   const compare = createCompare(platform, start, {
     atHand: () => ({ document: document.value, saved: BEFORE, asOpened: BEFORE, before: null, remedies: [], tried: [] }),
     fileName: () => 'mine.strandwise',
-    folder: () => [],
     replace: (next) => { document.value = next },
   })
   return { compare, document, asked }
