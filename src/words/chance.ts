@@ -14,10 +14,12 @@ export function chanceSentence(state: StateChance): string {
   const { hangers, overloaded } = state
   const hung = CHANCE_CASE_NAMES[state.case]
   if (overloaded === 0) {
-    return `Of ${countText(hangers)} hangers made like this, none would be overloaded ${hung}: the chance is ${fewerText(state)}.`
+    return `${ofText(hangers)}, none would be overloaded ${hung}: the chance is ${fewerText(state)}.`
   }
-  return `Of ${countText(hangers)} hangers made like this, ${countText(overloaded)} would be overloaded ${hung}: ${betweenText(state)}.`
+  return `${ofText(hangers)}, ${countText(overloaded)} would be overloaded ${hung}: ${betweenText(state)}.`
 }
+
+const ofText = (hangers: number): string => (hangers === 1 ? 'Of a single hanger made like this' : `Of ${countText(hangers)} hangers made like this`)
 
 /** What none of so many shows: fewer than three in as many; of a handful nothing. */
 const fewerText = ({ hangers }: StateChance): string => (hangers < 10 ? 'not yet known' : `fewer than 3 in ${countText(hangers)}`)

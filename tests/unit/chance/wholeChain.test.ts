@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { chanceReport, DEMOS, mergeTallies, parseDocument, type HangerDocument, type PartKey, type Patch } from '#core'
+import { chanceBasisTexts, chanceReport, chanceSentence, DEMOS, failsText, leftOutText, mergeTallies, nearestText, parseDocument, useSpreadText, weightSpreadText, type HangerDocument, type Patch } from '#core'
 import { ORDINARY } from '../hanger/hangerOf'
+import { sentenceFaultsOf } from '../words/cleanSentence'
 import { outcomeOf, reportOf, reportOfDocument, without } from './drawn'
 
 const codesOf = (patch: Patch): readonly string[] => {
@@ -8,7 +9,7 @@ const codesOf = (patch: Patch): readonly string[] => {
   return outcome.ok ? [] : outcome.problems.map(({ code }) => code)
 }
 function demo(name: string): HangerDocument {
-  const parsed = parseDocument(DEMOS.find(({ file }) => file.includes(name))?.text ?? '')
+  const parsed = parseDocument(DEMOS.find(({ file }) => file === name)?.text ?? '')
   if (!parsed.ok) throw new Error(name)
   return parsed.document
 }
@@ -93,10 +94,15 @@ describe('what is not known', () => {
     expect(refused.leftOut).toContainEqual({ key: 'fixing', link: 'fixing', tier: 1, reason: 'refused' })
   })
 
-  test.each([['spider-plant-on-the-study-wall', 'scaled', 'leg'], ['two-tiers-at-the-landing-window', 'solved', 'leg@2']])('%s: slings %s, %s among its parts', (name, slings, key) => {
-    const { frame, cases } = reportOfDocument(demo(name), { samples: 20 })
-    expect([frame.slings, frame.parts.includes(key as PartKey)]).toEqual([slings, true])
-    expect(cases.every(({ use }) => use.least > 0.01 && use.most < 2)).toBe(true)
+  test.each(DEMOS.map(({ file }) => file))('%s: every part gets numbers, and every sentence is clean', (file) => {
+    const report = reportOfDocument(demo(file), { samples: 10 })
+    const { frame, cases } = report
+    expect(frame.slings).toBe(file.startsWith('spider-plant') ? 'scaled' : 'solved')
+    expect(frame.parts.includes('leg@2')).toBe(file.startsWith('two-tiers'))
+    expect(cases.every(({ use }) => use.least > 0.01 && use.most < 3)).toBe(true)
+    const texts = [report.atRest, ...cases].map(chanceSentence)
+    texts.push(...cases.flatMap((one) => [nearestText(one), useSpreadText(one), failsText(one) ?? 'None fails.']), weightSpreadText(report), ...frame.leftOut.map(leftOutText), ...chanceBasisTexts(report))
+    for (const text of texts) expect(sentenceFaultsOf(text)).toEqual([])
   })
 })
 

@@ -19,6 +19,7 @@ describe('so many of so many', () => {
   test.each<[number, number, string]>([
     [0, 10_000, 'Of 10 000 hangers made like this, none would be overloaded just watered: the chance is fewer than 3 in 10 000.'],
     [0, 250, 'Of 250 hangers made like this, none would be overloaded just watered: the chance is fewer than 3 in 250.'],
+    [0, 1, 'Of a single hanger made like this, none would be overloaded just watered: the chance is not yet known.'],
     [0, 5, 'Of 5 hangers made like this, none would be overloaded just watered: the chance is not yet known.'],
     [12, 10_000, 'Of 10 000 hangers made like this, 12 would be overloaded just watered: the chance is between 6.8 and 21 in 10 000.'],
     [2310, 10_000, 'Of 10 000 hangers made like this, 2 310 would be overloaded just watered: the chance is between 22 and 24 in 100.'],
