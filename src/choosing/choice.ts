@@ -19,7 +19,7 @@ export type ChoiceUnit = 'count' | 'm' | 'kg'
 
 /** A value that will not do, and why. */
 export interface Limit {
-  /** Null for fixings, which have no one measure. */
+  /** Null for fixings, which have no one measure, and for a cord that is tried as it is. */
   readonly value: number | null
   readonly stop: Stop
 }

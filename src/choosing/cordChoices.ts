@@ -53,6 +53,13 @@ const diameterOf = (document: HangerDocument): number | null => {
   return resolved.ok ? resolved.hanger.answers['cord.diameter'] : null
 }
 
+/** The answer for a cord of which there is one size only: that there is no other is no limit. */
+function asItIs(choice: Choice, diameter: number | null): Choice {
+  if (choice.found) return { ...choice, value: diameter }
+  const { reason } = choice
+  return 'limit' in reason ? { ...choice, reason: { ...reason, limit: { ...reason.limit, value: null } } } : choice
+}
+
 /** The smallest of each cord that holds: those of the maker as they are, then of each kind in the shops the thinnest that is sold. Yields each as it is found. */
 export function* cordChoices(document: HangerDocument, answers: Answers, own: readonly OwnCord[], nowOf: (document: HangerDocument) => CheckResult | null): Generator<Trial<Judged> | Choice, readonly Choice[], void> {
   const told: Choice[] = []
@@ -65,8 +72,7 @@ export function* cordChoices(document: HangerDocument, answers: Answers, own: re
     const asked: Asked = { ...common, of: { kind: 'shelf', name }, now: null }
     const diameter = diameterOf(on)
     const search = yield* searchEdge([diameter ?? 0], () => judge(made(on), now, decides), asListed)
-    const choice = choiceOf(asked, search)
-    told.push(choice.found && diameter === null ? { ...choice, value: null } : choice)
+    told.push(asItIs(choiceOf(asked, search), diameter))
     yield told.at(-1) as Choice
   }
   const bare = withPullTests(without(made(document), (path) => path.startsWith('cord.')), [])

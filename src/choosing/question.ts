@@ -1,7 +1,7 @@
 import type { LinkCode } from '../check/linkResult'
 
-/** What can be chosen, in the order it is told while a hanger is planned. */
-export const CHOICES = ['cord', 'strands', 'legs', 'shortestLeg', 'longestLeg', 'stick', 'wraps', 'fixing', 'heaviestPot', 'largestRim'] as const
+/** What can be chosen, in the order it is told while a hanger is planned; the many cords last. */
+export const CHOICES = ['strands', 'legs', 'shortestLeg', 'longestLeg', 'stick', 'wraps', 'fixing', 'heaviestPot', 'largestRim', 'cord'] as const
 export type ChoiceCode = (typeof CHOICES)[number]
 
 const CORD: readonly LinkCode[] = ['ringCord', 'leg', 'gatheringTurn', 'wrapHoop']

@@ -16,7 +16,7 @@ export function choiceAmountText({ unit }: Pick<Choice, 'unit'>, value: number):
 
 /** The answer itself. */
 export function choiceValueText(choice: ChoiceFound): string {
-  if (choice.fixing !== null) return `${fixingText(choice.fixing)}; ${numberAndDepthText(choice.fixing)}`
+  if (choice.fixing !== null) return fixingText(choice.fixing)
   return choice.value === null ? 'holds as it is' : choiceAmountText(choice, choice.value)
 }
 
@@ -56,15 +56,21 @@ export function choiceLimitText(choice: ChoiceFound): string {
   return choice.fixing === null ? `Beyond it, ${at(choice, choice.limit)}.` : `A size smaller will not do: ${at(choice, choice.limit)}.`
 }
 
+/** Why, where no number says it. */
+const whyTexts = (limit: Limit | null): readonly string[] =>
+  (limit?.stop.kind === 'link' && limit.stop.utilisation === null ? limit.stop.findings.slice(0, 1).map(findingText) : [])
+
 /** What else must be known of one answer: where the safe side ends too, gaps, and how close it was found. */
 export function choiceNotes(choice: ChoiceFound): readonly string[] {
   const { until, again, close } = choice
   // Of lengths the safe side is the other question.
   const bounded = until !== null && choice.choice !== 'shortestLeg' && choice.choice !== 'longestLeg'
   return [
+    ...(choice.fixing === null ? [] : [`Number and depth: ${numberAndDepthText(choice.fixing)}.`]),
+    ...whyTexts(choice.limit),
     ...(bounded ? [`On the safe side it holds as far as ${choiceAmountText(choice, until.value)}; ${at(choice, until.limit)}.`] : []),
     ...(again.length > 0 ? [`It holds again with ${again.map((value) => choiceAmountText(choice, value)).join(', ')}. That is not trusted: this is the safe end.`] : []),
-    ...(close > 0 ? [`Found to within ${choice.unit === 'kg' ? massText(close) : choiceAmountText(choice, close)}.`] : []),
+    ...(close > 0 && choice.limit !== null ? [`Found to within ${choice.unit === 'kg' ? massText(close) : choiceAmountText(choice, close)}.`] : []),
   ]
 }
 
@@ -85,14 +91,16 @@ export function noChoiceText(choice: NoChoice): string {
     case 'noHanger': return 'There is no hanger yet. Choose a cord first, or say how it is made.'
     case 'answersNeeded': return `Not enough known. Answer first: ${labels(reason.paths)}.`
     case 'noFixings': return 'No fixing is proposed for this place: nothing may be fixed to it, or none that is usually sold is known for it. “What the place needs” tells of other places.'
-    case 'noneHolds': return `None will do. What comes nearest: ${at(choice, reason.limit)}.`
-    case 'notEnoughKnown': return `Not enough known. What comes nearest: ${at(choice, reason.limit)}.`
+    case 'noneHolds': return choice.of?.kind === 'shelf' ? `It will not do. ${at(choice, reason.limit)}.` : `None will do. What comes nearest: ${at(choice, reason.limit)}.`
+    case 'notEnoughKnown': return choice.of?.kind === 'shelf' ? `Not enough known. ${at(choice, reason.limit)}.` : `Not enough known. What comes nearest: ${at(choice, reason.limit)}.`
   }
 }
 
-/** What would settle it, where not enough is known. */
-export const choiceSettlingTexts = ({ reason }: NoChoice): readonly string[] =>
-  (reason.code === 'notEnoughKnown' ? [...new Set(reason.findings.filter(isSettling).map(findingText))] : [])
+/** What would settle it, where not enough is known; why, where no number says it. */
+export function choiceSettlingTexts({ reason }: NoChoice): readonly string[] {
+  if (reason.code === 'notEnoughKnown') return [...new Set(reason.findings.filter(isSettling).map(findingText))]
+  return reason.code === 'noneHolds' ? whyTexts(reason.limit) : []
+}
 
 const NOT_CONCERNED: Readonly<Partial<Record<Choice['choice'], string>>> = {
   stick: 'There is no stick on this hanger.',

@@ -19,10 +19,10 @@ export const CHOOSING = {
   mix: 'Potting mix',
 
   table: 'What this hanger can be changed to',
-  nextTable: 'For the next hanger, this one being made',
+  nextTable: 'For the next hanger',
   cordTable: 'Smallest cord, cord by cord: first those on the shelf, then those in the shops',
   columns: { question: 'What is asked', cord: 'Cord', now: 'Now', found: 'Found', then: 'Then', beyond: 'What stops it' },
-  settle: 'What would settle it',
+  settle: 'Why, and what would settle it',
   notAsked: 'Not asked',
   notAskedOf: (questions: string, why: string) => `${questions}: ${why}`,
 
