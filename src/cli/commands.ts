@@ -17,8 +17,6 @@ import { chooseCommand } from './chooseCommand'
 import { chooseSchema } from './chooseSchema'
 import { compareCommand } from './compareCommand'
 import { compareSchema } from './compareSchema'
-import { compareCommand } from './compareCommand'
-import { compareSchema } from './compareSchema'
 import type { ListFolder } from './listFolder'
 import type { Output } from './output'
 import { placeCommand } from './placeCommand'
@@ -38,7 +36,6 @@ export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
                              find the smallest or largest that holds: QUESTION is strands, legs, shortestLeg, longestLeg, stick, wraps, fixing,
                              heaviestPot, largestRim (in a pot of MATERIAL with MIX) or cord (of the usual kinds, and those of a shelf file); all of them unless said
   compare FILE FILE [--json] set two hangers side by side: verdicts, every part, weights, cord, and the answers that differ
-  compare FILE FILE [--json] set two hangers side by side: verdicts, every part, weights, cord, and the answers that differ
   sheet FILE --kind KIND [--size SIZE] [--draft]
                              print a sheet as HTML: KIND is customer, tag, workshop or record; SIZE is a4 (the default), letter, a5 or half-letter
   sheet FOLDER|FILE… --kind chart [--pot FILE] [--size SIZE]
@@ -46,7 +43,7 @@ export const USAGE = `Usage: npm run --silent strandwise -- <verb> …
   batch TABLE|FOLDER [--json] [--heaviest] [--base FILE] [--jobs N]
                              check the hanger of every row of a CSV table (columns by the paths of fields, such as pot.rim) or of every file in a folder, as CSV, or with --json a line each; --base gives the answers all rows share
   sling FILE                 solve one sling (JSON) and print its answer
-  schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; place, of place --json; chance, of chance --json; choose, of choose --json; compare, of compare --json; compare, of compare --json; batch, of batch --json; shelf, the file
+  schema [WHAT]              print the JSON Schema of WHAT: hanger, the file (the default); check, of check --json; place, of place --json; chance, of chance --json; choose, of choose --json; compare, of compare --json; batch, of batch --json; shelf, the file
   catalogue [WORD] [--json]  list the catalogue's values, or those found under a word, with basis and source
 `
 
@@ -94,9 +91,9 @@ export function slingCommand(args: readonly string[], readFile: ReadFile): Outpu
   return { out: `${JSON.stringify(slingJson(result))}\n`, err: '', exit }
 }
 
-const SCHEMAS: Readonly<Record<string, () => object>> = { hanger: hangerFileSchema, check: checkSchema, place: placeSchema, chance: chanceSchema, choose: chooseSchema, compare: compareSchema, compare: compareSchema, batch: batchSchema, shelf: shelfFileSchema }
+const SCHEMAS: Readonly<Record<string, () => object>> = { hanger: hangerFileSchema, check: checkSchema, place: placeSchema, chance: chanceSchema, choose: chooseSchema, compare: compareSchema, batch: batchSchema, shelf: shelfFileSchema }
 
-/** `schema [hanger|check|place|chance|choose|compare|compare|shelf]`. */
+/** `schema [hanger|check|place|chance|choose|compare|shelf]`. */
 export function schemaCommand(args: readonly string[]): Output {
   const [what = 'hanger', ...rest] = args
   const schema = Object.hasOwn(SCHEMAS, what) ? SCHEMAS[what] : undefined
@@ -112,7 +109,6 @@ export function runCommand(argv: readonly string[], readFile: ReadFile, today: s
     case 'place': return placeCommand(args, readFile)
     case 'chance': return chanceCommand(args, readFile)
     case 'choose': return chooseCommand(args, readFile)
-    case 'compare': return compareCommand(args, readFile)
     case 'compare': return compareCommand(args, readFile)
     case 'sheet': return sheetCommand(args, readFile, today, listFolder)
     case 'sling': return slingCommand(args, readFile)
