@@ -50,7 +50,7 @@ function depthOf(changes: PlaceChanges, results: readonly LinkResult[]): number 
 }
 
 /** A fixing that a book would not count at its full thickness is not proposed. */
-const UNFIT: ReadonlySet<FindingCode> = new Set<FindingCode>(['PENETRATION_TOO_SHORT'])
+export const UNFIT: ReadonlySet<FindingCode> = new Set<FindingCode>(['PENETRATION_TOO_SHORT'])
 
 function tryFixing({ document, solved }: Loaded, { form, size, length, count, changes }: PlaceCandidate): FixingOutcome | null {
   const results = placeResults(document, solved, changes)

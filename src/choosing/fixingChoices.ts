@@ -1,8 +1,8 @@
-import { findFixing, type FixingOutcome } from '../advice/findFixing'
+import { findFixing, UNFIT, type FixingOutcome } from '../advice/findFixing'
 import { loadedFor, type Loaded } from '../advice/loadedHanger'
 import { asPrinted, packetRating } from '../advice/packetRating'
 import { formsAt, placeCandidates, type PlaceCandidate } from '../advice/placeCandidates'
-import { withPlace } from '../advice/placeResults'
+import { placeResults, withPlace } from '../advice/placeResults'
 import { PLACE_KINDS, USUAL_PLACES, type PlaceForm, type UsualPlace } from '../advice/usualPlaces'
 import { checkHanger, type CheckResult } from '../check/checkHanger'
 import type { HangerDocument } from '../hanger/document'
@@ -25,8 +25,11 @@ const isOfPlace = ({ link }: { readonly link: Parameters<typeof DECIDES.fixing.i
 /** The candidate a size smaller than the one that was found, and why it will not do; null where there is none. */
 function limitOf(loaded: Loaded, now: CheckResult, candidates: readonly PlaceCandidate[], outcome: Extract<FixingOutcome, { found: true }>): Limit | null {
   const smaller = candidates[candidates.findIndex(({ changes }) => changes === outcome.changes) - 1]
-  const stop = smaller === undefined ? null : judge(withPlace(loaded.document, smaller.changes), now, isOfPlace).stop
-  return stop === null ? null : { value: null, stop }
+  if (smaller === undefined) return null
+  const { stop } = judge(withPlace(loaded.document, smaller.changes), now, isOfPlace)
+  if (stop !== null) return { value: null, stop }
+  const finding = placeResults(loaded.document, loaded.solved, smaller.changes)?.flatMap(({ findings }) => findings).find(({ code }) => UNFIT.has(code))
+  return finding === undefined ? null : { value: null, stop: { kind: 'unfit', finding } }
 }
 
 /** What one form came to: its smallest is searched as for every usual place, then the whole is checked with it. */

@@ -25,6 +25,8 @@ export type Stop =
     /** Its verdict now, where it is only to be no worse than that; null where it must hold. */
     readonly now: Verdict | null
   }
+  /** It would hold, but what a book asks of its measures is not met. */
+  | { readonly kind: 'unfit'; readonly finding: Finding }
   /** Two answers that cannot both be true with it. */
   | { readonly kind: 'unreadable'; readonly problem: AnswerProblem }
   /** The pot would weigh more than the hanger may carry, kg. */

@@ -21,13 +21,13 @@ function choiceJson(choice: Choice): object {
   if (!choice.found) {
     const { reason } = choice
     return {
-      ...common, value: null, text: null, changes: null, pullTestsTakenOff: false, link: null, verdict: null, utilisation: null, whole: null,
+      ...common, value: null, text: null, changes: null, pullTests: null, link: null, verdict: null, utilisation: null, whole: null,
       limit: 'limit' in reason ? limitJson(reason.limit) : null, until: null, again: [], monotone: null, close: null, reason: { code: reason.code, text: noChoiceText(choice), settle: choiceSettlingTexts(choice) }, notes: choiceGroupNotes(choice),
     }
   }
   const { value, change, stand, limit, until, again, close } = choice
   return {
-    ...common, value, text: choiceValueText(choice), changes: change.typed, pullTestsTakenOff: change.pullTests?.length === 0,
+    ...common, value, text: choiceValueText(choice), changes: change.typed, pullTests: change.pullTests?.length ?? null,
     link: stand.link, verdict: stand.verdict, utilisation: stand.utilisation, whole: stand.whole,
     limit: limitJson(limit), until: until === null ? null : { value: until.value, limit: limitJson(until.limit) },
     again, monotone: again.length === 0 && until === null, close, reason: null, notes: [standText(stand), choiceLimitText(choice), ...choiceNotes(choice), ...choiceGroupNotes(choice)].filter((note) => note !== ''),
@@ -36,7 +36,8 @@ function choiceJson(choice: Choice): object {
 
 /**
  * What was chosen for the hanger of one file by the contract "strandwise-choose" version 1: every key always there, null
- * where it does not apply, SI, unrounded.
+ * where it does not apply, SI, unrounded. `changes` are texts by path, null where an answer is taken back; `pullTests` the number of
+ * pull tests in the log with it, null where the log stays.
  */
 export const chooseJson = (file: string, document: HangerDocument, choices: readonly Choice[]): object =>
   ({ format: CHOOSE_FORMAT, version: CHOOSE_VERSION, file, name: document.name, answers: choices.map(choiceJson) })

@@ -11,7 +11,7 @@ z.config({ jitless: true })
 const verdict = z.enum(VERDICTS)
 const limit = z.strictObject({
   value: z.number().nullable(),
-  why: z.enum(['link', 'unreadable', 'tooHeavy']),
+  why: z.enum(['link', 'unfit', 'unreadable', 'tooHeavy']),
   link: z.enum(LINKS).nullable(),
   verdict: verdict.nullable(),
   verdictNow: verdict.nullable(),
@@ -42,7 +42,7 @@ export const CHOOSE_ANSWER = z.strictObject({
     value: z.number().nullable(),
     text: z.string().nullable(),
     changes: z.record(z.string(), z.string().nullable()).nullable(),
-    pullTestsTakenOff: z.boolean(),
+    pullTests: z.int().nonnegative().nullable(),
     link: z.enum(LINKS).nullable(),
     verdict: verdict.nullable(),
     utilisation: z.number().nullable(),

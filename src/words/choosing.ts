@@ -37,6 +37,7 @@ export function standText({ link, verdict, utilisation, whole }: Stand): string 
 /** Why a value will not do. */
 export function stopText(stop: Stop): string {
   if (stop.kind === 'unreadable') return problemText(stop.problem)
+  if (stop.kind === 'unfit') return findingText(stop.finding).replace(/\.$/, '')
   if (stop.kind === 'tooHeavy') return `the pot would weigh ${massText(stop.watered)} just watered, and the hanger carries ${massLimitText(stop.heaviest)}`
   const stands = `${LINK_NAMES[stop.link]}: ${stop.verdict}${usedText(stop.utilisation)}`
   return stop.now === null ? stands : `${stands} (now: ${stop.now})`
