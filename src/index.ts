@@ -96,7 +96,7 @@ export { chanceBasisTexts, chanceIntervalText, chanceSentence, failsText, inputR
 export { countText, intervalText, partText } from './words/chanceCounts'
 export { CHANCE_CASE_NAMES, inputName } from './words/chanceNames'
 export { chanceProblemText } from './words/chanceProblems'
-export { ALL_ALIKE_TEXT, BETTER_TEXTS, betterText, comparedCord, comparedPotText, differenceRow, heaviestText, judgedText, LOG_TEXTS, massDifferenceText, noCordText, partsComparedText } from './words/compare'
+export { ALL_ALIKE_TEXT, BETTER_TEXTS, betterText, comparedCord, comparedPotText, differenceRow, heaviestText, judgedText, LOG_TEXTS, massAndRangeText, massDifferenceText, noCordText, partsComparedText } from './words/compare'
 export { checksText, choiceGroupNotes, choiceLimitText, choiceNotes, choiceNowText, choiceSettlingTexts, choiceValueText, noChoiceText, standText } from './words/choosing'
 export { CHOICE_NAMES, choiceName, choiceOfText } from './words/choosingNames'
 export { DROP_HERE_TEXT, dropProblemText, droppedText } from './words/dropped'

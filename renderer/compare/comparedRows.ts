@@ -1,5 +1,5 @@
 import {
-  ALL_ALIKE_TEXT, BETTER_TEXTS, betterText, CASE_NAMES, comparedCord, differenceRow, heaviestText, judgedText, linkName, massDifferenceText, massRangeText, massText,
+  ALL_ALIKE_TEXT, BETTER_TEXTS, betterText, CASE_NAMES, comparedCord, differenceRow, heaviestText, judgedText, linkName, massAndRangeText, massDifferenceText, massText,
   verdictSentence, type Comparison, type Variant,
 } from '#core'
 import { texts } from '../texts/texts'
@@ -37,7 +37,7 @@ export function verdictTable({ better }: Comparison, [a, b]: Both): TwoTable {
 }
 
 export function weightTable({ weights }: Comparison, [a, b]: Both): TwoTable {
-  const rows = weights.map(({ state, first, second }) => plain(CASE_NAMES[state], t.likelyAndRange(massText(first.likely), massRangeText(first)), t.likelyAndRange(massText(second.likely), massRangeText(second)), massDifferenceText(first.likely, second.likely)))
+  const rows = weights.map(({ state, first, second }) => plain(CASE_NAMES[state], massAndRangeText(first), massAndRangeText(second), massDifferenceText(first.likely, second.likely)))
   const [mine, other] = [a.check.solved.hangerMass.dry.likely, b.check.solved.hangerMass.dry.likely]
   return { caption: t.weights, head: t.columns.state, further: t.difference, rows: [...rows, plain(t.ownWeight, massText(mine), massText(other), massDifferenceText(mine, other))] }
 }

@@ -1,7 +1,6 @@
 import type { Comparison } from '../compare/comparison'
 import type { Variant } from '../compare/variant'
-import { massRangeText, massText } from '../words/amounts'
-import { ALL_ALIKE_TEXT, BETTER_TEXTS, betterText, comparedCord, comparedPotText, differenceRow, heaviestText, judgedText, LOG_TEXTS, massDifferenceText, noCordText, partsComparedText } from '../words/compare'
+import { ALL_ALIKE_TEXT, BETTER_TEXTS, betterText, comparedCord, comparedPotText, differenceRow, heaviestText, judgedText, LOG_TEXTS, massAndRangeText, massDifferenceText, noCordText, partsComparedText } from '../words/compare'
 import { CASE_NAMES } from '../words/names'
 import { linkName } from '../words/tiers'
 import { columns } from './columns'
@@ -32,7 +31,7 @@ export function compareTable(first: ComparedFile, second: ComparedFile, comparis
     ]),
     ...section('Every part, in its worst situation', [['part', ...HEADS, ''], ...parts.map((part) => [linkName(part.link, part.tier), judgedText(part.first), judgedText(part.second), betterText(part)])]),
     `  ${partsComparedText(parts)}`,
-    ...section('What all of it weighs', [['likely, and range', ...HEADS, ''], ...weights.map(({ state, first: one, second: other }) => [CASE_NAMES[state], `${massText(one.likely)}, ${massRangeText(one)}`, `${massText(other.likely)}, ${massRangeText(other)}`, massDifferenceText(one.likely, other.likely)])]),
+    ...section('What all of it weighs', [['situation', ...HEADS, ''], ...weights.map(({ state, first: one, second: other }) => [CASE_NAMES[state], massAndRangeText(one), massAndRangeText(other), massDifferenceText(one.likely, other.likely)])]),
     ...section('Cord to cut', [['', ...HEADS], ...comparedCord(a.cord, b.cord).map((row) => [row.name, row.first, row.second])]),
   ].join('\n')}\n`
 }

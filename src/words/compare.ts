@@ -1,9 +1,9 @@
 import type { Better } from '../compare/better'
-import type { Comparison, ComparedLog, ComparedPart } from '../compare/comparison'
+import type { Comparison, ComparedLog, ComparedPart, ComparedWeight } from '../compare/comparison'
 import type { Difference, Saying } from '../compare/differences'
 import type { Variant } from '../compare/variant'
 import type { CordPlanOutcome } from '../cordPlan/cordPlan'
-import { massLimitText, massText } from './amounts'
+import { massLimitText, massRangeText, massText } from './amounts'
 import { NO_PLAN_TEXTS, planFacts } from './cordPlan'
 import { FIELD_WORDS } from './fields'
 import { preferredText } from './preferredText'
@@ -38,6 +38,16 @@ export function partsComparedText(parts: Comparison['parts']): string {
   const only = parts.filter(({ better }) => better === null).length
   const all = [...told, ...(only === 0 ? [] : [`${only} only in one of them`])]
   return all.length === 0 ? 'There is no part to compare.' : `Of ${parts.length} parts: ${all.join(', ')}.`
+}
+
+/**
+ * A likely weight with the range it lies in; one that was weighed alone, kg.
+ * @example massAndRangeText({ low: 2, likely: 2.2, high: 2.5 }) // '2.2 kg (4.85 lb), may be 2 to 2.5 kg (4.41 to 5.51 lb)'
+ * @example massAndRangeText({ low: 2, likely: 2, high: 2 }) // '2 kg (4.41 lb)'
+ */
+export function massAndRangeText(mass: ComparedWeight['first']): string {
+  const [likely, range] = [massText(mass.likely), massRangeText(mass)]
+  return likely === range ? likely : `${likely}, may be ${range}`
 }
 
 /**

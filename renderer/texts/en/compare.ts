@@ -37,7 +37,6 @@ export const COMPARE = {
   rows: { hanger: 'The hanger', place: 'The place', decides: 'What decides', heaviest: 'Heaviest pot when watered' },
   nothingDecides: 'nothing yet',
   weights: 'What all of it weighs',
-  likelyAndRange: (likely: string, range: string) => `${likely}, may be ${range}`,
   ownWeight: 'of it the hanger itself',
   parts: 'Every part, in its worst situation',
   cord: 'Cord to cut, and what it costs',
