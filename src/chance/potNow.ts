@@ -110,7 +110,7 @@ function changeOf(placesOf: () => readonly number[]): (z: Float64Array) => boole
 
 /**
  * Tensions just watered from those dry and flooded, between which it weighs: legs are straight springs, so what their unequal
- * lengths add is the same under any weight, and each tension is straight in the weight while none is slack. Null where one is.
+ * lengths add is the same under any weight, and each tension is straight in the weight while the same legs carry. Null where others do.
  */
 function watersBetween({ tensions }: PotNow, massIn: (state: State) => number): readonly number[] | null {
   const [dry, flooded] = [tensions.dry, tensions.flooded]
@@ -118,5 +118,5 @@ function watersBetween({ tensions }: PotNow, massIn: (state: State) => number): 
   if (dry.length === 0 || dry.length !== flooded.length || at < from || at > to || to - from < 0.01 * to) return null
   const share = (at - from) / (to - from)
   const least = (0.01 * to * STANDARD_GRAVITY) / dry.length
-  return dry.every((tension, i) => tension > least && flooded[i]! > least) ? dry.map((tension, i) => tension + share * (flooded[i]! - tension)) : null
+  return dry.every((tension, i) => tension > least === flooded[i]! > least) ? dry.map((tension, i) => tension + share * (flooded[i]! - tension)) : null
 }

@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest'
 import { readChance, solve } from '#core'
 import { bundleStrength } from '../../../src/chance/bundle'
 import { distributionOf } from '../../../src/chance/distribution'
+import type { InputCode } from '../../../src/chance/inputs'
 import { newLayout } from '../../../src/chance/layout'
 import { massesOf } from '../../../src/chance/masses'
+import { chunkGenerators, fillNormals } from '../../../src/chance/normals'
 import { realStrength } from '../../../src/chance/partMember'
 import { hangsIn, newPotNow } from '../../../src/chance/potNow'
 import type { State } from '../../../src/load/states'
@@ -31,19 +33,23 @@ describe('a pot hung by its numbers', () => {
     expect(now.offset).toBe(0)
   })
 
-  test('tensions just watered lie between dry and flooded as a solve of their own would have them', () => {
-    const z = new Float64Array(layout.size()).map((_, i) => 1.1 * Math.sin(i + 1))
-    hang(z, massIn(z))
-    const mass = massIn(z)('watered')
-    const at = layout.inputs().indexOf('legLengths')
-    const longer = layout.places()[at]!.map((place) => (solved.hanger.answers['make.tolerance'] / 2) * z[place]!)
-    const [x, y] = layout.places()[layout.inputs().indexOf('offset')]!.map((place) => 0.004 * z[place]!)
-    const axial = solved.plan === null ? 0 : stiffnessOf(z[stretch]!)
-    const battery = { plan: solved.plan!, mass, stiffness: axial, bedded: axial, centre: 0, offset: 0, tolerance: 0 }
-    const exact = tensionsOf(solveSling(slingInput(battery, axial, [x!, y!, solved.loads.watered.centre + now.rise], longer)))
-    const mean = exact.reduce((sum, t) => sum + t, 0) / exact.length
-    expect(Math.max(...exact) - Math.min(...exact)).toBeGreaterThan(0.05 * mean)
-    exact.forEach((tension, i) => { expect(Math.abs(now.tensions.watered[i]! - tension)).toBeLessThan(0.01 * mean) })
+  test('tensions just watered lie between dry and flooded as a solve of their own would have them, slack legs and all', () => {
+    const z = new Float64Array(layout.size())
+    const generator = chunkGenerators(3)(0)
+    const placesOf = (input: InputCode): readonly number[] => layout.places()[layout.inputs().indexOf(input)]!
+    let slack = 0
+    for (let hanger = 0; hanger < 40; hanger += 1) {
+      fillNormals(generator, z)
+      hang(z, massIn(z))
+      const longer = placesOf('legLengths').map((place) => (solved.hanger.answers['make.tolerance'] / 2) * z[place]!)
+      const [x, y] = placesOf('offset').map((place) => 0.004 * z[place]!)
+      const axial = stiffnessOf(z[stretch]!)
+      const battery = { plan: solved.plan!, mass: massIn(z)('watered'), stiffness: axial, bedded: axial, centre: 0, offset: 0, tolerance: 0 }
+      const exact = tensionsOf(solveSling(slingInput(battery, axial, [x!, y!, solved.loads.watered.centre + now.rise], longer)))
+      if (exact.some((tension) => tension < 1e-6)) slack += 1
+      exact.forEach((tension, i) => { expect(Math.abs(now.tensions.watered[i]! - tension)).toBeLessThan(0.015 * Math.max(...exact)) })
+    }
+    expect([slack > 0, slack < 40]).toEqual([true, true])
   })
 
   /** First-load stiffness of a leg, times the root of three, times what is drawn: logarithm 0.34 wide as scatter. */
