@@ -1,6 +1,7 @@
 /** Chance. */
 export const CHANCE = {
   title: 'Chance of overload',
+  titleOf: (hanger: string) => `Chance of overload: ${hanger}`,
   list: 'What chance says',
   asking: 'How many hangers to draw',
   samples: 'Hangers to draw',
@@ -18,7 +19,7 @@ export const CHANCE = {
   failed: 'The drawing stopped because of a fault. Draw again.',
   changed: 'The hanger has changed since these were drawn: the figures are of the hanger as it was. Draw again to see it as it is now.',
   first: 'Before you read the figures',
-  checkSays: (verdict: string) => `The check says: ${verdict} No chance, however small, makes that any better.`,
+  checkSays: (verdict: string) => `The check says: ${verdict} That stays the verdict, however small the chance.`,
   outside: 'No figure covers',
   leftOut: 'Parts left out',
   states: 'How many would be overloaded',

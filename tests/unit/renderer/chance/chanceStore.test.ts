@@ -11,7 +11,7 @@ const RANK = { pairs: 0, sum: 0, squares: 0, own: [], others: [] }
 function chunk(index: number, samples: number): ChanceTally {
   const one = { use: [0.2, 0.3, 0.4, 0.5], nearest: [4], overloaded: [0] }
   const cases = { dry: one, watered: { ...one, use: [0.4, 0.6, 0.8, 1.2], overloaded: [1] }, flooded: one, bump: one }
-  return { frame: { ...FRAME, samples, seed: 7 }, chunks: [{ index, hangers: 4, cases, atRest: 1, watered: [4, 5, 5, 6], rank: RANK }] }
+  return { frame: { ...FRAME, samples, seed: 7 }, chunks: [{ index, hangers: 4, cases, atRest: 1, watered: [4, 5, 5, 6 + index], rank: RANK }] }
 }
 
 /** Two workers that do as they are told; a clock that stands still unless moved. */

@@ -72,6 +72,7 @@ describe('the other one', () => {
     await compare.choose('saved')
     compare.workOnOther()
     expect([document.value, compare.other.value?.document, compare.isSwapped.value]).toEqual([BEFORE, MINE, true])
+    expect(compare.own.value.find(({ key }) => key === 'kept')?.document).toBe(MINE)
     expect(compare.said.value?.text).toContain('mine.strandwise')
     compare.workOnOther()
     expect([document.value, compare.isSwapped.value]).toEqual([MINE, false])
