@@ -40,7 +40,7 @@ function* ofForm(document: HangerDocument, loaded: Loaded, now: CheckResult, pla
   const outcome = findFixing(loaded, form, candidates)
   if (!outcome.found) {
     const { verdict, utilisation, link, findings } = outcome
-    return noChoice(asked, link === null ? { code: 'noFixings' } : whyNone(null, { kind: 'link', link, verdict, utilisation, findings, now: null }), candidates.length)
+    return noChoice(asked, link === null ? { code: 'noFixings' } : whyNone(null, { kind: 'link', link, verdict, utilisation, findings, now: null, byUse: utilisation !== null && utilisation > 1 }), candidates.length)
   }
   const judged = judge(withPlace(loaded.document, outcome.changes), now, isOfPlace)
   yield judged

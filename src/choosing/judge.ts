@@ -3,7 +3,7 @@ import { harmed, worstOfLink } from '../advice/harmed'
 import { checkHanger, governingOf, type CheckResult } from '../check/checkHanger'
 import type { Finding } from '../check/finding'
 import type { LinkCode, LinkResult } from '../check/linkResult'
-import { isWorse, type Verdict } from '../check/verdict'
+import { isWorse, verdictFor, type Verdict } from '../check/verdict'
 import type { HangerDocument } from '../hanger/document'
 import type { AnswerProblem } from '../hanger/problem'
 import { resolveDocument } from '../hanger/resolve'
@@ -24,6 +24,8 @@ export type Stop =
     readonly kind: 'link'; readonly link: LinkCode; readonly verdict: Verdict; readonly utilisation: number | null; readonly findings: readonly Finding[]
     /** Its verdict now, where it is only to be no worse than that; null where it must hold. */
     readonly now: Verdict | null
+    /** Whether its use alone gives the verdict; else what was found does. */
+    readonly byUse: boolean
   }
   /** It would hold, but what a book asks of its measures is not met. */
   | { readonly kind: 'unfit'; readonly finding: Finding }
@@ -39,7 +41,10 @@ export interface Judged extends Tried {
   readonly stop: Stop | null
 }
 
-const stopOf = ({ link, verdict, utilisation, findings }: LinkResult, now: Verdict | null): Stop => ({ kind: 'link', link, verdict, utilisation, findings, now })
+const stopOf = ({ link, verdict, utilisation, grade, findings }: LinkResult, now: Verdict | null): Stop => {
+  const byUse = utilisation !== null && grade !== null && !isWorse(verdict, verdictFor(utilisation, grade))
+  return { kind: 'link', link, verdict, utilisation, findings, now, byUse }
+}
 
 /** What of a check will not do: the worst of the links that must hold, else the worst that ends up worse than now. */
 function stopIn(check: CheckResult, now: CheckResult | null, decides: (link: LinkResult) => boolean): Stop | null {

@@ -39,7 +39,7 @@ export function stopText(stop: Stop): string {
   if (stop.kind === 'unreadable') return problemText(stop.problem)
   if (stop.kind === 'unfit') return findingText(stop.finding).replace(/\.$/, '')
   if (stop.kind === 'tooHeavy') return `the pot would weigh ${massText(stop.watered)} just watered, and the hanger carries ${massLimitText(stop.heaviest)}`
-  const stands = `${LINK_NAMES[stop.link]}: ${stop.verdict}${usedText(stop.utilisation)}`
+  const stands = `${LINK_NAMES[stop.link]}: ${stop.verdict}${stop.byUse ? usedText(stop.utilisation) : ''}`
   return stop.now === null ? stands : `${stands} (now: ${stop.now})`
 }
 
@@ -57,9 +57,9 @@ export function choiceLimitText(choice: ChoiceFound): string {
   return choice.fixing === null ? `Beyond it, ${at(choice, choice.limit)}.` : `A size smaller will not do: ${at(choice, choice.limit)}.`
 }
 
-/** Why, where no number says it. */
+/** What was found, where the use of a link does not say why. */
 const whyTexts = (limit: Limit | null): readonly string[] =>
-  (limit?.stop.kind === 'link' && limit.stop.utilisation === null ? limit.stop.findings.slice(0, 1).map(findingText) : [])
+  (limit?.stop.kind === 'link' && !limit.stop.byUse ? [...new Set(limit.stop.findings.map(findingText))] : [])
 
 /** What else must be known of one answer: where the safe side ends too, gaps, and how close it was found. */
 export function choiceNotes(choice: ChoiceFound): readonly string[] {
@@ -69,7 +69,7 @@ export function choiceNotes(choice: ChoiceFound): readonly string[] {
   return [
     ...(choice.fixing === null ? [] : [`Number and depth: ${numberAndDepthText(choice.fixing)}.`]),
     ...whyTexts(choice.limit),
-    ...(bounded ? [`On the safe side it holds as far as ${choiceAmountText(choice, until.value)}; ${at(choice, until.limit)}.`] : []),
+    ...(bounded ? [`On the safe side it holds as far as ${choiceAmountText(choice, until.value)}; ${at(choice, until.limit)}.`, ...whyTexts(until.limit)] : []),
     ...(again.length > 0 ? [`It holds again with ${again.map((value) => choiceAmountText(choice, value)).join(', ')}. That is not trusted: this is the safe end.`] : []),
     ...(close > 0 && choice.limit !== null ? [`Found to within ${choice.unit === 'kg' ? massText(close) : choiceAmountText(choice, close)}.`] : []),
   ]
