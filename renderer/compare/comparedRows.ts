@@ -1,6 +1,6 @@
 import {
   ALL_ALIKE_TEXT, BETTER_TEXTS, betterText, CASE_NAMES, comparedCord, differenceRow, heaviestText, judgedText, linkName, massAndRangeText, massDifferenceText, massText,
-  verdictSentence, type Comparison, type Variant,
+  verdictSentence, type Comparison, type LinkResult, type Variant,
 } from '#core'
 import { texts } from '../texts/texts'
 
@@ -10,6 +10,8 @@ export interface TwoRow {
   readonly cells: readonly string[]
   /** Which of them is the better. */
   readonly better: 'first' | 'second' | null
+  /** What decides in the part of each, to be drawn as a gauge; null where the line is of no part. */
+  readonly results: readonly (LinkResult | null)[] | null
 }
 
 /** A table of two. */
@@ -25,11 +27,11 @@ type Both = readonly [Variant, Variant]
 
 const t = texts.compare
 const marked = (better: string | null): TwoRow['better'] => (better === 'first' || better === 'second' ? better : null)
-const plain = (name: string, ...cells: readonly string[]): TwoRow => ({ name, cells, better: null })
+const plain = (name: string, ...cells: readonly string[]): TwoRow => ({ name, cells, better: null, results: null })
 const decides = ({ check: { governing } }: Variant): string => (governing === null ? t.nothingDecides : `${linkName(governing.link, governing.tier)}, ${CASE_NAMES[governing.case]}`)
 
 export function verdictTable({ better }: Comparison, [a, b]: Both): TwoTable {
-  const side = (name: string, of: 'hanger' | 'place'): TwoRow => ({ name, cells: [a.check.verdicts[of], b.check.verdicts[of], BETTER_TEXTS[better[of]]], better: marked(better[of]) })
+  const side = (name: string, of: 'hanger' | 'place'): TwoRow => ({ name, cells: [a.check.verdicts[of], b.check.verdicts[of], BETTER_TEXTS[better[of]]], better: marked(better[of]), results: null })
   return {
     caption: t.verdicts, head: t.columns.what, further: t.columns.better,
     rows: [side(t.rows.hanger, 'hanger'), side(t.rows.place, 'place'), plain(t.rows.decides, decides(a), decides(b), ''), plain(t.rows.heaviest, heaviestText(a), heaviestText(b), '')],
@@ -42,9 +44,12 @@ export function weightTable({ weights }: Comparison, [a, b]: Both): TwoTable {
   return { caption: t.weights, head: t.columns.state, further: t.difference, rows: [...rows, plain(t.ownWeight, massText(mine), massText(other), massDifferenceText(mine, other))] }
 }
 
+/** The share stands beside its gauge. */
+const partText = (result: LinkResult | null): string => (result === null ? judgedText(null) : t.judged(result.verdict, CASE_NAMES[result.case]))
+
 export const partTable = ({ parts }: Comparison): TwoTable => ({
   caption: t.parts, head: t.columns.part, further: t.columns.better,
-  rows: parts.map((part) => ({ name: linkName(part.link, part.tier), cells: [judgedText(part.first), judgedText(part.second), betterText(part)], better: marked(part.better) })),
+  rows: parts.map((part) => ({ name: linkName(part.link, part.tier), cells: [partText(part.first), partText(part.second), betterText(part)], better: marked(part.better), results: [part.first, part.second] })),
 })
 
 export const cordTable = ([a, b]: Both): TwoTable => ({

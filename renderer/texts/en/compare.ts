@@ -38,6 +38,7 @@ export const COMPARE = {
   nothingDecides: 'nothing yet',
   weights: 'What all of it weighs',
   ownWeight: 'of it the hanger itself',
+  judged: (verdict: string, situation: string) => `${verdict}, ${situation}`,
   parts: 'Every part, in its worst situation',
   cord: 'Cord to cut, and what it costs',
   differs: 'What differs between them',
