@@ -6,7 +6,7 @@ import { patchDocument, withPullTests, type HangerDocument } from '../hanger/doc
 import type { Answers } from '../hanger/fields'
 import { resolveDocument } from '../hanger/resolve'
 import { formatSi } from '../quantity/formatSi'
-import { untested, without } from './change'
+import { changeBetween, untested, without } from './change'
 import type { Choice } from './choice'
 import { judge, type Judged } from './judge'
 import { DECIDES, isForNext } from './question'
@@ -53,6 +53,12 @@ const diameterOf = (document: HangerDocument): number | null => {
   return resolved.ok ? resolved.hanger.answers['cord.diameter'] : null
 }
 
+/** Whether a cord is the one that the hanger is on. */
+function isSame(document: HangerDocument, on: HangerDocument): boolean {
+  const { typed, pullTests } = changeBetween(document, on)
+  return Object.keys(typed).length === 0 && (pullTests === null || JSON.stringify(pullTests) === JSON.stringify(document.pullTests))
+}
+
 /** The answer for a cord of which there is one size only: that there is no other is no limit. */
 function asItIs(choice: Choice, diameter: number | null): Choice {
   if (choice.found) return { ...choice, value: diameter }
@@ -69,8 +75,8 @@ export function* cordChoices(document: HangerDocument, answers: Answers, own: re
   const common = { choice: 'cord', unit: 'm', field: 'cord.diameter', isForNext: isForNext('cord', answers['make.stage'] === 'made'), document, close: 0, isUntested: tested } as const
   const decides = ({ link }: { readonly link: Parameters<typeof DECIDES.cord.includes>[0] }): boolean => DECIDES.cord.includes(link)
   for (const { name, document: on } of own) {
-    const asked: Asked = { ...common, of: { kind: 'shelf', name }, now: null }
     const diameter = diameterOf(on)
+    const asked: Asked = { ...common, of: { kind: 'shelf', name }, now: isSame(document, on) ? diameter : null }
     const search = yield* searchEdge([diameter ?? 0], () => judge(made(on), now, decides), asListed)
     told.push(asItIs(choiceOf(asked, search), diameter))
     yield told.at(-1) as Choice

@@ -108,6 +108,8 @@ describe('what is told of an answer', () => {
     const [first, second] = firstOf(chooseSizes(asked(documentOf(ORDINARY), ['cord'], { own: [own] })), 2)
     expect(first).toMatchObject({ found: true, of: { kind: 'shelf', name: 'Rope from the barn' }, value: 0.005, change: { typed: { 'cord.rated': '200 kgf' } } })
     expect(second?.of?.kind).toBe('catalogue')
+    const [same] = firstOf(chooseSizes(asked(FERN, ['cord'], { own: [{ name: 'The one it is on', document: { ...FERN, pullTests: [...FERN.pullTests] } }] })), 1)
+    expect(found(same)).toMatchObject({ now: 0.004, value: 0.004, change: { typed: {} } })
   })
 
   test('of a made hanger what can still be changed comes first', () => {
