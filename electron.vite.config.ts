@@ -12,7 +12,7 @@ const parts = {
   main: {
     build: {
       rolldownOptions: {
-        input: present({ index: at('electron/main/index.ts'), cli: at('src/cli/main.ts') }),
+        input: present({ index: at('electron/main/index.ts'), cli: at('src/cli/main.ts'), batchWorker: at('src/cli/batch/worker.ts') }),
       },
     },
   },

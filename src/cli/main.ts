@@ -1,40 +1,9 @@
-import { readdirSync, readFileSync, statSync } from 'node:fs'
-import { join, resolve } from 'node:path'
+import { once } from 'node:events'
+import { availableParallelism } from 'node:os'
+import { Worker } from 'node:worker_threads'
+import { batchCommand, type BatchWorld } from './batch/command'
 import { runCommand } from './commands'
-import type { ListFolder } from './listFolder'
-import type { ReadFile } from './readFile'
-
-/** Largest file that is read, bytes; a hanger file has a few thousand. */
-const LARGEST = 1024 * 1024
-
-const WHY: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file.',
-  EISDIR: 'this is a folder, not a file.',
-  EACCES: 'the file may not be read.',
-  EPERM: 'the file may not be read.',
-}
-
-const readFile: ReadFile = (file) => {
-  try {
-    const path = resolve(file)
-    const { size } = statSync(path)
-    if (size > LARGEST) return { ok: false, why: `the file has ${size} bytes; at most ${LARGEST} are read.` }
-    return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path)) }
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : ''
-    return { ok: false, why: WHY[code] ?? (code === 'ERR_ENCODING_INVALID_ENCODED_DATA' ? 'the file is not UTF-8 text.' : 'the file could not be read.') }
-  }
-}
-
-const listFolder: ListFolder = (path) => {
-  try {
-    if (!statSync(resolve(path)).isDirectory()) return null
-    return readdirSync(resolve(path)).filter((name) => name.endsWith('.strandwise')).sort().map((name) => join(path, name))
-  } catch {
-    // What cannot be looked into is told when it is read.
-    return null
-  }
-}
+import { listFolder, openFile, readFile } from './files'
 
 /** The day by the clock of the place, YYYY-MM-DD. */
 function todayText(now: Date): string {
@@ -42,7 +11,31 @@ function todayText(now: Date): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
 }
 
-const { out, err, exit } = runCommand(process.argv.slice(2), readFile, todayText(new Date()), listFolder)
-process.exitCode = exit
-process.stderr.write(err)
-process.stdout.write(out)
+const batchWorld: BatchWorld = {
+  readFile, listFolder, openFile,
+  cores: availableParallelism(),
+  startWorker: (setting) => new Worker(new URL('./batchWorker.js', import.meta.url), { workerData: setting }),
+  write: async (text) => { if (!process.stdout.write(text)) await once(process.stdout, 'drain') },
+  complain: (text) => { process.stderr.write(text) },
+}
+
+// Whoever reads the answer may have had enough of it.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit()
+  throw error
+})
+
+const [verb, ...args] = process.argv.slice(2)
+if (verb === 'batch') {
+  try {
+    process.exitCode = await batchCommand(args, batchWorld)
+  } catch (error) {
+    process.stderr.write(`The table could not be read to its end: ${error instanceof Error ? error.message : String(error)}\n`)
+    process.exitCode = 2
+  }
+} else {
+  const { out, err, exit } = runCommand(process.argv.slice(2), readFile, todayText(new Date()), listFolder)
+  process.exitCode = exit
+  process.stderr.write(err)
+  process.stdout.write(out)
+}
