@@ -1,5 +1,6 @@
 import { parse, type CsvError } from 'csv-parse'
 import { SEPARATORS, type Separator, type TableProblem } from '../../batch/problem'
+import { evenBreaks } from './evenBreaks'
 
 /** A row of a table as it stands there, or what is wrong with it. `line` is where it begins, from 1. */
 export type CsvRow =
@@ -24,7 +25,7 @@ export function separatorOf(header: string): Separator {
 
 const problemOf = (error: CsvError): TableProblem => (error.code === 'CSV_MAX_RECORD_SIZE' ? { code: 'ROW_TOO_LONG', most: MOST_IN_ROW } : { code: 'BAD_QUOTE' })
 
-const breaksIn = (cells: readonly string[]): number => cells.reduce((sum, cell) => sum + (cell.match(/\r\n|\n|\r/g)?.length ?? 0), 0)
+const breaksIn = (cells: readonly string[]): number => cells.reduce((sum, cell) => sum + cell.split('\n').length - 1, 0)
 
 /** The rows of a text that comes in pieces, its header the first of them, as many at a time as a piece held. */
 export async function* csvRows(pieces: AsyncIterable<string>): AsyncGenerator<CsvRows, void, void> {
@@ -32,6 +33,7 @@ export async function* csvRows(pieces: AsyncIterable<string>): AsyncGenerator<Cs
   let separator: Separator = ','
   let waiting = ''
   let parser: ReturnType<typeof parse> | null = null
+  let told = 0
   const broken: CsvError[] = []
   const take = (): readonly CsvRow[] => {
     const taken = rows
@@ -42,6 +44,7 @@ export async function* csvRows(pieces: AsyncIterable<string>): AsyncGenerator<Cs
     separator = separatorOf(header)
     const one = parse({
       delimiter: separator,
+      record_delimiter: '\n',
       relax_column_count: true,
       skip_empty_lines: true,
       skip_records_with_error: true,
@@ -52,7 +55,11 @@ export async function* csvRows(pieces: AsyncIterable<string>): AsyncGenerator<Cs
         return null
       },
       on_skip: (error) => {
-        if (error) rows.push({ line: Number(error['lines'] ?? 0), problem: problemOf(error) })
+        if (!error) return undefined
+        const line = Number(error['lines'] ?? 0)
+        // A row with two quotes too many is told once.
+        if (line !== told) rows.push({ line, problem: problemOf(error) })
+        told = line
         return undefined
       },
     })
@@ -62,10 +69,10 @@ export async function* csvRows(pieces: AsyncIterable<string>): AsyncGenerator<Cs
   }
   const write = (to: ReturnType<typeof parse>, text: string): Promise<void> => new Promise((done) => { to.write(text, () => done()) })
 
-  for await (const piece of pieces) {
+  for await (const piece of evenBreaks(pieces)) {
     if (parser === null) {
       waiting += piece
-      const end = waiting.search(/[\r\n]/)
+      const end = waiting.indexOf('\n')
       if (end < 0 && waiting.length < MOST_IN_ROW) continue
       parser = start(end < 0 ? waiting : waiting.slice(0, end))
       await write(parser, waiting)
