@@ -93,7 +93,7 @@ export function slingCommand(args: readonly string[], readFile: ReadFile): Outpu
 
 const SCHEMAS: Readonly<Record<string, () => object>> = { hanger: hangerFileSchema, check: checkSchema, place: placeSchema, chance: chanceSchema, choose: chooseSchema, compare: compareSchema, batch: batchSchema, shelf: shelfFileSchema }
 
-/** `schema [hanger|check|place|chance|choose|compare|shelf]`. */
+/** `schema [hanger|check|place|chance|choose|compare|batch|shelf]`. */
 export function schemaCommand(args: readonly string[]): Output {
   const [what = 'hanger', ...rest] = args
   const schema = Object.hasOwn(SCHEMAS, what) ? SCHEMAS[what] : undefined
