@@ -1,4 +1,4 @@
-import { checkVariants, chooseSizes, sampleHangers } from '#core'
+import { checkVariants, chooseSizes, inputLines, sampleHangers, utilisationMap } from '#core'
 
 /** A job of many checks: takes what is asked, hands over steps, returns the answer. */
 type AnyJob = (asked: never) => Generator<unknown, unknown, void>
@@ -7,7 +7,9 @@ type AnyJob = (asked: never) => Generator<unknown, unknown, void>
 export const JOBS = {
   checkVariants,
   chooseSizes,
+  inputLines,
   sampleHangers,
+  utilisationMap,
 } satisfies Readonly<Record<string, AnyJob>>
 
 export type JobName = keyof typeof JOBS
