@@ -18,13 +18,21 @@ const LEVELS = [0.25, 0.5, 0.75, 1, 1.5, 2, 3]
 /** Splits a closed ring at the rim of the grid, which is no line of the map. */
 function within(ring: readonly Spot[], columns: number, rows: number): readonly (readonly Spot[])[] {
   const inside = ([x, y]: Spot): boolean => x > 0 && y > 0 && x < columns - 1 && y < rows - 1
-  const runs: Spot[][] = [[]]
-  for (const spot of ring) {
-    const run = runs.at(-1)
-    if (inside(spot)) run?.push(spot)
-    else if (run !== undefined && run.length > 0) runs.push([])
+  const onRim = ([x, y]: Spot): Spot => [Math.min(columns - 1, Math.max(0, x)), Math.min(rows - 1, Math.max(0, y))]
+  const runs: Spot[][] = []
+  let run: Spot[] | null = null
+  for (const [i, spot] of ring.entries()) {
+    if (inside(spot)) {
+      const before = ring[i - 1]
+      run ??= before === undefined ? [] : [onRim(before)]
+      run.push(spot)
+    } else if (run !== null) {
+      runs.push([...run, onRim(spot)])
+      run = null
+    }
   }
-  return runs.filter((run) => run.length > 1)
+  if (run !== null) runs.push(run)
+  return runs.filter(({ length }) => length > 1)
 }
 
 function linesAt(values: readonly number[], columns: number, rows: number, levels: readonly number[]): readonly ContourLine[] {

@@ -31,7 +31,6 @@ export const MAPS = {
   tried: 'It is tried on: the hanger has these measures now.',
   takeBack: 'Take it back',
   linesChart: (field: string) => `How hard each part works along: ${field}`,
-  use: 'Use',
   limitLine: 'all it may carry',
   upOver: (up: string, along: string) => `${up} \\ ${along}`,
 } as const
