@@ -24,10 +24,3 @@ export function withChange(document: HangerDocument, { typed, pullTests }: Chang
   const changed = (Object.entries(typed) as [FieldPath, string | null][]).reduce((next, [path, text]) => editField(next, path, text), document)
   return pullTests === null ? changed : withPullTests(changed, pullTests)
 }
-
-/** The document with texts taken back. */
-export const without = (document: HangerDocument, isTaken: (path: FieldPath) => boolean): HangerDocument =>
-  FIELD_PATHS.filter(isTaken).reduce((left, path) => editField(left, path, null), document)
-
-/** The document without its test hang: that was of the hanger as it is, not of another. */
-export const untested = (document: HangerDocument): HangerDocument => without(document, (path) => path.startsWith('testHang.'))

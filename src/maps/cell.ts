@@ -9,7 +9,7 @@ export type MapScope = 'hanger' | 'whole' | LinkCode
 
 /** The check of a hanger at one point of a map. */
 export interface MapCell {
-  /** Of the part that decides; where that is not known, of the hardest used that is. Null where none is. */
+  /** Of the part that decides; null where that is not known. */
   readonly utilisation: number | null
   readonly verdict: Verdict
   /** The part that decides. */
@@ -20,9 +20,7 @@ export interface MapCell {
 export function cellOf(check: CheckResult, scope: MapScope): MapCell | null {
   const links = check.links.filter((l) => (scope === 'whole' ? true : scope === 'hanger' ? l.side === 'hanger' : l.link === scope))
   const governing = governingOf(links)
-  if (governing === null) return null
-  const known = links.flatMap(({ utilisation }) => utilisation ?? [])
-  return { utilisation: governing.utilisation ?? (known.length === 0 ? null : Math.max(...known)), verdict: governing.verdict, link: governing.link }
+  return governing === null ? null : { utilisation: governing.utilisation, verdict: governing.verdict, link: governing.link }
 }
 
 /** The whole check of a document, as a cell; null where its answers cannot be read together. */

@@ -47,7 +47,7 @@ export function* utilisationMap({ document, map, scope }: MapAsked): Generator<M
   let checks = 1
   yield { kind: 'present', cell: cellAt(document, scope) }
   for (const points of POINTS) {
-    const [along, up] = MAP_AXES[map].map((code) => axisOf(code, answers, now, points)) as [AxisOf | null, AxisOf | null]
+    const [along, up] = MAP_AXES[map].map((code) => axisOf(code, resolved.hanger, now, points)) as [AxisOf | null, AxisOf | null]
     if (along === null || up === null) return { ok: false, why: 'notConcerned' }
     yield { kind: 'grid', along: along.axis, up: up.axis }
     const alongBare = along.bare(document)
@@ -66,8 +66,7 @@ export function* utilisationMap({ document, map, scope }: MapAsked): Generator<M
 export function mappedDocument({ document, map }: Pick<MapAsked, 'document' | 'map'>, x: number, y: number): HangerDocument | null {
   const resolved = resolveDocument(document)
   if (!resolved.ok) return null
-  const { answers } = resolved.hanger
-  const [along, up] = MAP_AXES[map].map((code) => axisOf(code, answers, pottedMass(answers).watered.mass.high, 2)) as [AxisOf | null, AxisOf | null]
+  const [along, up] = MAP_AXES[map].map((code) => axisOf(code, resolved.hanger, pottedMass(resolved.hanger.answers).watered.mass.high, 2)) as [AxisOf | null, AxisOf | null]
   const bare = along?.bare(document) ?? null
   const both = bare === null ? null : up?.bare(bare) ?? null
   return both === null || along === null || up === null ? null : along.put(up.put(both, y), x)
