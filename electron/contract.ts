@@ -146,7 +146,7 @@ export interface SaveOptions {
 }
 
 /** Endings of what can be exported as text, without the dot. */
-export const EXPORT_EXTENSIONS = ['svg', 'json', 'html'] as const
+export const EXPORT_EXTENSIONS = ['svg', 'json', 'html', 'csv'] as const
 
 export type ExportExtension = (typeof EXPORT_EXTENSIONS)[number]
 

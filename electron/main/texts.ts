@@ -25,7 +25,7 @@ const COMMANDS: Readonly<Record<MenuCommand, string>> = {
   help: 'Strandwise help',
 }
 
-const KINDS: Readonly<Record<FileKind, string>> = { strandwise: 'Strandwise hanger', pdf: 'PDF', svg: 'Drawing (SVG)', json: 'JSON', html: 'Web page' }
+const KINDS: Readonly<Record<FileKind, string>> = { strandwise: 'Strandwise hanger', pdf: 'PDF', svg: 'Drawing (SVG)', json: 'JSON', html: 'Web page', csv: 'Table (CSV)' }
 
 /** All that the desktop shell itself says: menus and dialogs. What the window says stands in `renderer/texts`. */
 export const texts = {

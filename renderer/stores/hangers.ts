@@ -102,6 +102,8 @@ export function createHangers(platform: Platform, start: () => HangersWorker) {
     folder: computed(() => listing.value?.folder.name ?? null),
     files: computed(() => listing.value?.files ?? []),
     checked: computed(() => (listing.value?.files ?? []).filter((file) => cards.has(keyOf(file))).length),
+    /** How much is known by now: grows with each card and each heaviest pot. */
+    known: computed(() => cards.size + heaviest.size),
     /** What is told of a file; null until it was checked. */
     cardOf: (file: FolderFile): HangerCard | null => cards.get(keyOf(file)) ?? null,
     /** Heaviest watered pot, kg; null where none can be told, undefined until it was looked for. */

@@ -35,7 +35,7 @@ export interface BatchResult {
 }
 
 /** Facts of a check. */
-export function factsOf({ solved, verdict, verdicts, governing }: CheckResult, heaviest: number | null): BatchFacts {
+export function batchFacts({ solved, verdict, verdicts, governing }: CheckResult, heaviest: number | null): BatchFacts {
   return {
     verdict,
     hanger: verdicts.hanger,
@@ -57,8 +57,8 @@ export function batchResult(line: number, file: string | null, document: HangerD
   const { answers } = resolved.hanger
   if (answers['pot.have'] === 'no') {
     const outcome = shownOf(document)
-    return outcome.ok ? { ...head, facts: factsOf(outcome.shown.check, outcome.shown.heaviest), problems: [] } : { ...head, facts: null, problems: outcome.problems }
+    return outcome.ok ? { ...head, facts: batchFacts(outcome.shown.check, outcome.shown.heaviest), problems: [] } : { ...head, facts: null, problems: outcome.problems }
   }
   const most = heaviest && answers['make.have'] !== 'no' ? heaviestPot(document)?.watered ?? null : null
-  return { ...head, facts: factsOf(checkHanger(resolved.hanger), most), problems: [] }
+  return { ...head, facts: batchFacts(checkHanger(resolved.hanger), most), problems: [] }
 }

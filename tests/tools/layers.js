@@ -27,7 +27,7 @@ export const layers = {
   'src/sheet': { values: [...core, 'src/advice', 'src/chance', 'src/cordPlan', 'src/words', 'src/drawing'], types: [], packages: ['zod', '@fontsource/alegreya-sans'] },
   'src/index': { values: [...core, 'src/shelf', 'src/advice', 'src/choosing', 'src/maps', 'src/compare', 'src/chance', 'src/batch', 'src/cordPlan', 'src/words', 'src/drawing', 'src/sheet'], types: [], packages: ['zod'] },
   'src/cli': { values: ['src'], types: [], packages: ['zod', 'node:', 'csv-parse', 'csv-stringify'] },
-  renderer: { values: ['package'], types: ['electron/contract'], packages: ['#core', 'vue', 'pinia', 'mathjs/number', 'd3-scale', 'd3-shape', 'd3-contour'] },
+  renderer: { values: ['package'], types: ['electron/contract'], packages: ['#core', 'vue', 'pinia', 'mathjs/number', 'd3-scale', 'd3-shape', 'd3-contour', 'csv-stringify'] },
   electron: { values: [], types: [], packages: ['#core', 'node:', 'electron'] },
   'electron/preload': { values: ['electron/contract'], types: [], packages: ['electron'] },
   'electron/launch': { values: ['electron/contentSecurityPolicy'], types: [], packages: ['node:'] },

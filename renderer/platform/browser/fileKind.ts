@@ -22,6 +22,7 @@ export const FILE_KINDS: Readonly<Record<FileExtension, FileKind>> = {
   svg: { description: t.kinds.svg, type: 'image/svg+xml' },
   json: { description: t.kinds.json, type: 'application/json' },
   html: { description: t.kinds.html, type: 'text/html' },
+  csv: { description: t.kinds.csv, type: 'text/csv' },
 }
 
 /** A file name to offer for what the page calls its hanger. */

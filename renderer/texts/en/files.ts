@@ -7,5 +7,5 @@ export const FILES = {
   savedAs: (file: string) => `Saved as ${file}.`,
   writtenTo: (file: string) => `Written to ${file}.`,
   /** What the browser's pickers call each kind of file. */
-  kinds: { strandwise: 'Strandwise hanger', svg: 'Drawing (SVG)', json: 'JSON', html: 'Web page' },
+  kinds: { strandwise: 'Strandwise hanger', svg: 'Drawing (SVG)', json: 'JSON', html: 'Web page', csv: 'Table (CSV)' },
 } as const
