@@ -1,9 +1,8 @@
-/** Countries whose printers hold Letter; everybody else has A4. */
-const LETTER_COUNTRIES = new Set(['US', 'CA', 'MX', 'CL', 'CO', 'CR', 'GT', 'NI', 'PA', 'PH', 'PR', 'SV', 'VE'])
+import { usualFormat } from '#core'
 
 /**
- * Paper for a page whose print styles name none.
+ * Paper for a page whose print styles name none: that of sheets.
  *
  * @param country two letters, as the system knows it; empty where it does not
  */
-export const pageSizeFor = (country: string): 'A4' | 'Letter' => LETTER_COUNTRIES.has(country) ? 'Letter' : 'A4'
+export const pageSizeFor = (country: string): 'A4' | 'Letter' => (usualFormat(country) === 'letter' ? 'Letter' : 'A4')

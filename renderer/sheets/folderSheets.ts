@@ -1,6 +1,6 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowRef } from 'vue'
-import { bestFirst, CHART_MATERIALS, chartHangerName, EMPTY_DOCUMENT, fileOutcomeText, folderProblemText, potTakenSheet, sizeChartSheet, USUAL_RIMS, type ChartRow, type HangerDocument, type PageFormat, type PotTaken, type Sheet, type SheetKind } from '#core'
+import { bestFirst, CHART_MATERIALS, chartHangerName, cutFolderText, EMPTY_DOCUMENT, fileOutcomeText, folderProblemText, potTakenSheet, sizeChartSheet, USUAL_RIMS, type ChartRow, type HangerDocument, type PageFormat, type PotTaken, type Sheet, type SheetKind } from '#core'
 import type { FileToken, FolderFile } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
 import { todayText } from '../shelf/todayText'
@@ -49,10 +49,13 @@ export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: 
   const gathered = shallowRef<Gathered>('each')
   /** Rows of the chart that is being made. */
   let rows: readonly ChartRow[] = []
+  const charted = shallowRef(0)
   /** Hangers that were tried with the pot asked about, and the hanger it is of. */
   let tried: readonly (PotTaken & { readonly token: FileToken })[] = []
   let pot: HangerDocument = EMPTY_DOCUMENT
   const takers = shallowRef<readonly Taker[]>([])
+  /** How many take it, those that are not offered included. */
+  const takenBy = shallowRef(0)
   /** A go ends when another begins or it is stopped. */
   let go = 0
 
@@ -78,10 +81,13 @@ export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: 
   /** The chart or the list as far as it has come. */
   function showGathered(format: PageFormat): void {
     const options = { format, today: today() }
+    charted.value = rows.length
     if (gathered.value === 'chart') sheets.value = rows.length === 0 ? [] : [sizeChartSheet({ rims: USUAL_RIMS, materials: CHART_MATERIALS, rows }, options)]
     if (gathered.value !== 'pot') return
     sheets.value = tried.length === 0 ? [] : [potTakenSheet(tried, pot, options)]
-    takers.value = bestFirst(tried).filter(({ takes }) => takes).slice(0, MOST_TAKERS).map((one) => ({ name: chartHangerName(one), token: one.token }))
+    const taking = bestFirst(tried).filter(({ takes }) => takes)
+    takenBy.value = taking.length
+    takers.value = taking.slice(0, MOST_TAKERS).map((one) => ({ name: chartHangerName(one), token: one.token }))
   }
 
   /** A sheet of its own, null where it joined the others, or why there is none. */
@@ -105,6 +111,7 @@ export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: 
     rows = []
     tried = []
     takers.value = []
+    takenBy.value = 0
     while (done.value < files.value.length && Math.max(sheets.value.length, rows.length) < most) {
       const file = files.value[done.value] as FolderFile
       const one = await sheetOf(file, kind, format, mine)
@@ -136,6 +143,7 @@ export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: 
     }
     folder.value = outcome.listing.folder.name
     files.value = outcome.listing.files
+    if (outcome.listing.isCut) problem.value = cutFolderText(files.value.length)
     await next(kind, format)
   }
 
@@ -165,7 +173,7 @@ export function createFolderSheets(platform: Platform, ask: SheetsAsker, today: 
       if (how !== gathered.value) forget()
       gathered.value = how
     },
-    takers: computed(() => takers.value),
+    takers: computed(() => takers.value), taking: computed(() => takenBy.value), charted: computed(() => charted.value),
     state: computed(() => state.value), problem: computed(() => problem.value), folder: computed(() => folder.value),
     all: computed(() => files.value.length), done: computed(() => done.value),
     sheets: computed(() => sheets.value), leftOut: computed(() => leftOut.value),

@@ -4,11 +4,12 @@ import { FIELD_PATHS } from '../hanger/fields'
 import { checkPatched } from './evaluate'
 import { heaviestPot } from './heaviestPot'
 import { groupOf, OF_ITS_PLANT, OF_ITS_POT, withoutPot } from './potsThatFit'
-import { takes, tryPot, type ChartCell, type ChartHanger } from './sizeChart'
+import { nameplateOf, takes, tryPot, type ChartCell, type ChartHanger } from './sizeChart'
 
 /** How a hanger takes the pot asked about. */
 export interface PotTaken extends Omit<ChartCell, 'material' | 'rim'> {
   readonly file: string
+  /** Its name, maker and tag code. */
   readonly document: HangerDocument
   /** Heaviest watered pot of that hanger, kg; null where none may be promised. */
   readonly heaviest: number | null
@@ -33,7 +34,7 @@ export function potTaken({ file, document }: ChartHanger, pot: HangerDocument): 
   const bare = withoutPot(document)
   const heaviest = heaviestPot(document)?.watered ?? null
   const found = tryPot(bare === null ? null : checkPatched(bare, potOf(pot)), heaviest)
-  return { ...found, file, document, heaviest, takes: takes(found) }
+  return { ...found, file, document: nameplateOf(document), heaviest, takes: takes(found) }
 }
 
 /** Those that take the pot first, the best of them before the rest. */

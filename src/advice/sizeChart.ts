@@ -2,7 +2,8 @@ import type { PotMaterialKind } from '../catalogue/potMaterials'
 import { governingOf, type CheckResult } from '../check/checkHanger'
 import type { LinkCode } from '../check/linkResult'
 import { isWorse, worse, type Verdict } from '../check/verdict'
-import type { HangerDocument } from '../hanger/document'
+import { EMPTY_DOCUMENT, type HangerDocument } from '../hanger/document'
+import type { FieldPath } from '../hanger/fields'
 import { shownOf } from './answer'
 import { checkPatched } from './evaluate'
 import { ownVerdict } from './ownVerdict'
@@ -37,6 +38,7 @@ export interface ChartCell {
 /** A hanger with every pot tried; no heaviest where none may be promised. */
 export interface ChartRow {
   readonly file: string
+  /** Its name, maker and tag code: of thousands of hangers no more is kept. */
   readonly document: HangerDocument
   /** Heaviest watered pot, kg. */
   readonly heaviest: number | null
@@ -61,6 +63,12 @@ export const CHART_MATERIALS: readonly PotMaterialKind[] = ['terracotta', 'plast
 
 /** Whether a hanger may be said to take a pot. */
 export const takes = ({ verdict, overLimit }: Pick<ChartCell, 'verdict' | 'overLimit'>): boolean => (verdict === 'holds' || verdict === 'just holds') && !overLimit
+
+const NAMEPLATE: readonly FieldPath[] = ['make.maker', 'make.code']
+
+/** A hanger's name, its maker and its tag code, without the rest of it. */
+export const nameplateOf = ({ name, typed }: HangerDocument): HangerDocument =>
+  ({ ...EMPTY_DOCUMENT, name, typed: Object.fromEntries(NAMEPLATE.flatMap((path) => (typed[path] === undefined ? [] : [[path, typed[path]]]))) })
 
 /** How a hanger without its own pot takes one, by the whole check with that pot in it; what may be promised of the hanger is never exceeded. */
 export function tryPot(check: CheckResult | null, heaviest: number | null): Omit<ChartCell, 'material' | 'rim'> {
@@ -97,7 +105,7 @@ export function* sizeChart(hangers: readonly ChartHanger[], { rims, materials }:
       }
       if (cells.length < rims.length * materials.length) yield { done, of, row: null }
     }
-    const row: ChartRow = { file, document, heaviest, isTold, cells }
+    const row: ChartRow = { file, document: nameplateOf(document), heaviest, isTold, cells }
     rows.push(row)
     yield { done, of, row }
   }

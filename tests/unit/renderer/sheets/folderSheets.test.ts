@@ -88,7 +88,7 @@ describe('sheets of a folder', () => {
     folder.gather('pot')
     await folder.start('tag', 'a4', pot)
     expect(asked).toEqual([pot, pot])
-    expect(folder.takers.value).toEqual([{ name: 'strong', token: 'strong' }])
+    expect([folder.takers.value, folder.taking.value]).toEqual([[{ name: 'strong', token: 'strong' }], 1])
     expect(folder.leftOut.value.map(({ name }) => name)).toEqual(['gone'])
     const [list] = folder.sheets.value
     const [, table] = list?.pages[0]?.blocks ?? []

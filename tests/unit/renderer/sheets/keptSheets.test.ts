@@ -28,6 +28,7 @@ describe('how sheets were asked for last', () => {
   })
 })
 
-it('paper is the same by default on sheets and for the page itself', () => {
-  for (const country of ['US', 'CA', 'MX', 'CL', 'PH', 'VE', 'GB', 'JP', 'BR', '']) expect(usualFormat(country)).toBe(pageSizeFor(country).toLowerCase())
+it.each([['US', 'Letter'], ['CA', 'Letter'], ['PH', 'Letter'], ['GB', 'A4'], ['DE', 'A4'], ['', 'A4']])('paper is by default that of the country, %s: %s, on sheets and for the page itself', (country, paper) => {
+  expect(pageSizeFor(country)).toBe(paper)
+  expect(usualFormat(country)).toBe(paper.toLowerCase())
 })
