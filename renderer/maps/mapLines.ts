@@ -15,47 +15,62 @@ export type MapGrid = readonly (readonly (MapCell | null)[] | undefined)[]
 /** Utilisations that get a line. */
 const LEVELS = [0.25, 0.5, 0.75, 1, 1.5, 2, 3]
 
-/** Splits a closed ring at the rim of the grid, which is no line of the map. */
-function within(ring: readonly Spot[], columns: number, rows: number): readonly (readonly Spot[])[] {
-  const inside = ([x, y]: Spot): boolean => x > 0 && y > 0 && x < columns - 1 && y < rows - 1
-  const onRim = ([x, y]: Spot): Spot => [Math.min(columns - 1, Math.max(0, x)), Math.min(rows - 1, Math.max(0, y))]
-  const runs: Spot[][] = []
-  let run: Spot[] | null = null
-  for (const [i, spot] of ring.entries()) {
-    if (inside(spot)) {
-      const before = ring[i - 1]
-      run ??= before === undefined ? [] : [onRim(before)]
-      run.push(spot)
-    } else if (run !== null) {
-      runs.push([...run, onRim(spot)])
-      run = null
-    }
-  }
-  if (run !== null) runs.push(run)
-  return runs.filter(({ length }) => length > 1)
+/** Values by row; null where nothing is known. */
+type Field = readonly (readonly (number | null)[])[]
+
+/** Where between two neighbours a level is reached; null where one of them is not known, so that nothing tells of a line there. */
+function reached(values: Field, [x, y]: Spot, level: number): Spot | null {
+  const [from, to] = [[Math.floor(x), Math.floor(y)], [Math.ceil(x), Math.ceil(y)]] as const
+  const [low, high] = [values[from[1]]?.[from[0]] ?? null, values[to[1]]?.[to[0]] ?? null]
+  if (low === null || high === null) return null
+  const share = high === low ? 0.5 : (level - low) / (high - low)
+  return [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])]
 }
 
-function linesAt(values: readonly number[], columns: number, rows: number, levels: readonly number[]): readonly ContourLine[] {
-  const draw = contours().size([columns, rows]).thresholds([...levels])
-  return draw([...values]).flatMap(({ value, coordinates }) =>
-    coordinates.flatMap((polygon) => polygon.flatMap((ring) =>
+/** The told pieces of a closed ring, whose last spot is its first again: at the rim and round a gap it is no line of the map. */
+function piecesOf(ring: readonly (Spot | null)[]): readonly (readonly Spot[])[] {
+  const gap = ring.indexOf(null)
+  // From a gap on, so that no piece is cut where the ring happens to begin.
+  const turned = gap < 0 ? ring : [...ring.slice(gap), ...ring.slice(1, gap)]
+  const pieces: Spot[][] = [[]]
+  for (const spot of turned) {
+    if (spot === null) pieces.push([])
+    else pieces.at(-1)?.push(spot)
+  }
+  return pieces.filter(({ length }) => length > 1)
+}
+
+function linesAt(values: Field, levels: readonly number[]): readonly ContourLine[] {
+  // Its own smoothing would move spots beside a gap onto the known neighbour.
+  const draw = contours().size([values[0]?.length ?? 0, values.length]).smooth(false).thresholds([...levels])
+  return draw(values.flatMap((row) => row.map((value) => value ?? NaN))).flatMap(({ value: level, coordinates }) =>
+    coordinates.flat().flatMap((ring) =>
       // The library’s squares stand about their values: half a step further.
-      within(ring.map(([x = 0, y = 0]): Spot => [x - 0.5, y - 0.5]), columns, rows).map((spots) => ({ level: value, spots })))))
+      piecesOf(ring.map(([x = 0, y = 0]) => reached(values, [x - 0.5, y - 0.5], level))).map((spots) => ({ level, spots }))))
 }
 
 /** Whether every row has come. */
-const isWhole = (grid: MapGrid, rows: number): grid is readonly (readonly (MapCell | null)[])[] => grid.length === rows && grid.every((row) => row !== undefined)
+const isWhole = (grid: MapGrid, rows: number): grid is readonly (readonly (MapCell | null)[])[] => grid.length === rows && !grid.includes(undefined)
 
 /** Lines of like utilisation; none until every row has come. */
-export function useLines(grid: MapGrid, columns: number, rows: number): readonly ContourLine[] {
-  if (!isWhole(grid, rows)) return []
-  return linesAt(grid.flatMap((row) => row.map((cell) => cell?.utilisation ?? NaN)), columns, rows, LEVELS)
-}
+export const useLines = (grid: MapGrid, rows: number): readonly ContourLine[] =>
+  (isWhole(grid, rows) ? linesAt(grid.map((row) => row.map((cell) => cell?.utilisation ?? null)), LEVELS) : [])
 
-const isSound = (cell: MapCell | null): boolean => cell?.verdict === 'holds' || cell?.verdict === 'just holds'
+/** So near to the point that holds that it looks to be on it. */
+const ON_IT = 1e-4
+
+/**
+ * How far a point is beyond its limit, less than nothing where it holds. Between two points that differ by their use alone the
+ * limit lies where the use is all it may be; where something else decides, how far it holds is not known, and only the point
+ * that was checked to hold is trusted.
+ */
+function beyond(cell: MapCell | null): number | null {
+  if (cell === null) return null
+  const over = cell.utilisation === null ? null : cell.utilisation - 1
+  if (cell.verdict === 'holds' || cell.verdict === 'just holds') return over === null ? -1 : Math.min(over, -ON_IT)
+  return over === null || over <= 0 ? 1 / ON_IT : over
+}
 
 /** Where it stops holding: between the points that hold or just hold and those that do not. */
-export function limitLines(grid: MapGrid, columns: number, rows: number): readonly ContourLine[] {
-  if (!isWhole(grid, rows)) return []
-  return linesAt(grid.flatMap((row) => row.map((cell) => (isSound(cell) ? 0 : 1))), columns, rows, [0.5])
-}
+export const limitLines = (grid: MapGrid, rows: number): readonly ContourLine[] =>
+  (isWhole(grid, rows) ? linesAt(grid.map((row) => row.map(beyond)), [0]) : [])

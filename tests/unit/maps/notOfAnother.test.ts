@@ -35,13 +35,15 @@ describe('what was found of the hanger as it is says nothing of another', () => 
   })
 
   it('nor along an input of the hanger itself; along its weight it counts', () => {
-    const first = (field: FieldPath, link: LinkCode, document = FERN): string | undefined => {
+    const first = (field: FieldPath, link: LinkCode, document = FERN) => {
       const step = inputLines({ document, field }).next()
-      return step.done === true ? undefined : step.value.links?.find((one) => one.link === link)?.verdict
+      return step.done === true ? null : step.value.links?.find((one) => one.link === link) ?? null
     }
-    expect([first('make.strands', 'gatheringGrip'), first('weighed.mass', 'gatheringGrip')]).toEqual(['just holds', 'holds'])
+    expect([first('make.strands', 'gatheringGrip')?.verdict, first('weighed.mass', 'gatheringGrip')?.verdict]).toEqual(['just holds', 'holds'])
+    // Pulled in place a screw needs less reserve; one of another depth was not pulled.
     const unproved = editField(FERN, 'fixing.proof', null)
-    expect(first('fixing.penetration', 'fixing')).toBe(first('fixing.penetration', 'fixing', unproved))
+    expect(first('fixing.penetration', 'fixing')).toEqual(first('fixing.penetration', 'fixing', unproved))
+    expect(first('weighed.mass', 'fixing')?.utilisation).toBeLessThan(first('weighed.mass', 'fixing', unproved)?.utilisation ?? 0)
   })
 
   it('and a rated cord is not offered by its diameter', () => {
