@@ -5,9 +5,11 @@ import tseslint from 'typescript-eslint'
 import vue from 'eslint-plugin-vue'
 import accessibility from 'eslint-plugin-vuejs-accessibility'
 import { layersRule } from './layersRule.js'
+import { oneProgram } from './oneProgram.js'
 
 const root = resolve(import.meta.dirname, '../..')
 const shipped = ['src/**/*.ts', 'electron/**/*.ts', 'renderer/**/*.ts']
+const renderer = ['renderer/**/*.{ts,vue}']
 const core = { files: ['src/**/*.ts'], ignores: ['src/cli/**', '**/*.d.ts'] }
 
 const noDefaultExport = { selector: 'ExportDefaultDeclaration, ExportSpecifier[exported.name="default"]', message: 'Named exports only.' }
@@ -34,12 +36,11 @@ export default tseslint.config(
   { linterOptions: { noInlineConfig: true, reportUnusedDisableDirectives: 'error' } },
   js.configs.recommended,
   ...tseslint.configs.recommendedTypeChecked,
-  ...vue.configs['flat/recommended'],
-  ...accessibility.configs['flat/recommended'],
+  ...[...vue.configs['flat/recommended'], ...accessibility.configs['flat/recommended']].map((part) => ({ files: renderer, ...part })),
   {
     plugins: { strandwise: { rules: { layers: layersRule } } },
     languageOptions: {
-      parserOptions: { parser: tseslint.parser, projectService: true, tsconfigRootDir: root, extraFileExtensions: ['.vue'] },
+      parserOptions: { parser: oneProgram, projectService: true, tsconfigRootDir: root, extraFileExtensions: ['.vue'] },
     },
     rules: {
       'strandwise/layers': 'error',
@@ -51,6 +52,7 @@ export default tseslint.config(
       'comma-dangle': ['error', 'always-multiline'],
     },
   },
+  { files: ['**/*.ts'], languageOptions: { parser: oneProgram } },
   {
     files: ['**/*.ts', '**/*.vue'],
     rules: {
@@ -70,7 +72,7 @@ export default tseslint.config(
   { ...core, rules: { 'no-console': 'error', 'no-restricted-syntax': ['error', noBarrel, noDefaultExport, ...noHiddenInput] } },
   {
     // The types of Node are in sight where the renderer is checked together with its tests.
-    files: ['renderer/**/*.{ts,vue}'],
+    files: renderer,
     rules: {
       'no-restricted-globals': ['error', 'process', 'Buffer', 'global', 'require', '__dirname', '__filename', 'setImmediate'],
       'no-restricted-imports': ['error', { patterns: ['node:*'] }],
