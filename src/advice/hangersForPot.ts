@@ -2,9 +2,8 @@ import { isWorse } from '../check/verdict'
 import type { HangerDocument, Patch } from '../hanger/document'
 import { FIELD_PATHS } from '../hanger/fields'
 import { checkPatched } from './evaluate'
-import { heaviestPot } from './heaviestPot'
 import { groupOf, OF_ITS_PLANT, OF_ITS_POT, withoutPot } from './potsThatFit'
-import { nameplateOf, takes, tryPot, type ChartCell, type ChartHanger } from './sizeChart'
+import { nameplateOf, promisedOf, takes, tryPot, type ChartCell, type ChartHanger } from './sizeChart'
 
 /** How a hanger takes the pot asked about. */
 export interface PotTaken extends Omit<ChartCell, 'material' | 'rim'> {
@@ -13,6 +12,8 @@ export interface PotTaken extends Omit<ChartCell, 'material' | 'rim'> {
   readonly document: HangerDocument
   /** Heaviest watered pot of that hanger, kg; null where none may be promised. */
   readonly heaviest: number | null
+  /** Whether that weight may be told, as a sheet for the customer asks. */
+  readonly isTold: boolean
   readonly takes: boolean
 }
 
@@ -32,9 +33,9 @@ export const tellsPot = ({ typed }: HangerDocument): boolean =>
 /** How one hanger takes the pot of a document: the whole check with that pot in it, the place left aside. */
 export function potTaken({ file, document }: ChartHanger, pot: HangerDocument): PotTaken {
   const bare = withoutPot(document)
-  const heaviest = heaviestPot(document)?.watered ?? null
-  const found = tryPot(bare === null ? null : checkPatched(bare, potOf(pot)), heaviest)
-  return { ...found, file, document: nameplateOf(document), heaviest, takes: takes(found) }
+  const promised = promisedOf(document)
+  const found = tryPot(bare === null ? null : checkPatched(bare, potOf(pot)), promised.heaviest)
+  return { ...found, file, document: nameplateOf(document), ...promised, takes: takes(found) }
 }
 
 /** Those that take the pot first, the best of them before the rest. */

@@ -70,6 +70,13 @@ const NAMEPLATE: readonly FieldPath[] = ['make.maker', 'make.code']
 export const nameplateOf = ({ name, typed }: HangerDocument): HangerDocument =>
   ({ ...EMPTY_DOCUMENT, name, typed: Object.fromEntries(NAMEPLATE.flatMap((path) => (typed[path] === undefined ? [] : [[path, typed[path]]]))) })
 
+/** The heaviest watered pot of a hanger, kg, and whether a sheet for the customer would tell it. */
+export function promisedOf(document: HangerDocument): Pick<ChartRow, 'heaviest' | 'isTold'> {
+  const shown = shownOf(document)
+  const heaviest = shown.ok ? shown.shown.heaviest : null
+  return { heaviest, isTold: heaviest !== null && shown.ok && !isWorse(ownVerdict(shown.shown.check), 'just holds') }
+}
+
 /** How a hanger without its own pot takes one, by the whole check with that pot in it; what may be promised of the hanger is never exceeded. */
 export function tryPot(check: CheckResult | null, heaviest: number | null): Omit<ChartCell, 'material' | 'rim'> {
   if (check === null) return { verdict: 'not enough known', watered: null, overLimit: false, decides: null }
@@ -94,9 +101,7 @@ export function* sizeChart(hangers: readonly ChartHanger[], { rims, materials }:
   let done = 0
   for (const { file, document } of hangers) {
     const bare = withoutPot(document)
-    const shown = shownOf(document)
-    const heaviest = shown.ok ? shown.shown.heaviest : null
-    const isTold = heaviest !== null && shown.ok && !isWorse(ownVerdict(shown.shown.check), 'just holds')
+    const { heaviest, isTold } = promisedOf(document)
     const cells: ChartCell[] = []
     for (const material of materials) {
       for (const rim of rims) {

@@ -16,7 +16,7 @@ export const potTakenSheet = (tried: readonly PotTaken[], pot: HangerDocument, {
   const rows = bestFirst(tried)
   const table: Block = {
     kind: 'table', caption: pot.name.trim() === '' ? POT_TAKEN_TITLE : sheetName(pot.name), columns: POT_TAKEN_COLUMNS,
-    rows: rows.slice(0, MOST_ROWS).map((row) => ({ head: chartHangerName(row), cells: [chartCellText(row), potTakenText(row), listingWeightText(row.heaviest)] })),
+    rows: rows.slice(0, MOST_ROWS).map((row) => ({ head: chartHangerName(row), cells: [chartCellText(row), potTakenText(row), listingWeightText(row.isTold ? row.heaviest : null)] })),
   }
   const rest = rows.length - MOST_ROWS
   const blocks: readonly Block[] = rows.length === 0

@@ -52,10 +52,10 @@ export const NO_POT_TO_ASK_TEXT = 'It tells no pot to ask about: its width at th
 export const potTakenRestText = (rest: number): string => `${rest} more ${rest === 1 ? 'was' : 'were'} tried and would stand below these.`
 
 /** How a hanger takes the pot asked about, in a sentence. */
-export function potTakenText({ verdict, overLimit, watered, heaviest, decides, takes }: Pick<PotTaken, 'verdict' | 'overLimit' | 'watered' | 'heaviest' | 'decides' | 'takes'>): string {
+export function potTakenText({ verdict, overLimit, watered, heaviest, isTold, decides, takes }: Pick<PotTaken, 'verdict' | 'overLimit' | 'watered' | 'heaviest' | 'isTold' | 'decides' | 'takes'>): string {
   const weight = watered === null ? '' : ` The pot weighs up to ${massText(watered)} just watered.`
   if (takes) return `${verdict === 'holds' ? 'It takes this pot.' : 'It just takes this pot.'}${weight}`
-  if (overLimit && heaviest !== null) return `Too heavy: this hanger is for pots up to ${massLimitText(heaviest)} watered.${weight}`
+  if (overLimit && heaviest !== null) return `${isTold ? `Too heavy: this hanger is for pots up to ${massLimitText(heaviest)} watered.` : 'Too heavy for this hanger.'}${weight}`
   const part = decides === null ? '' : ` ${LINK_NAMES[decides]} ${verdict === 'fails' ? 'would fail' : 'cannot be said to hold'}.`
   return `${verdict === 'fails' ? 'It does not take this pot.' : 'Not enough is known to say.'}${part}${weight}`
 }

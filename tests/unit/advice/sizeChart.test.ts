@@ -3,6 +3,7 @@ import { checkHanger, editField, heaviestPot, patchDocument, resolveDocument, ty
 import { bestFirst, potOf, potTaken, tellsPot, type PotTaken } from '../../../src/advice/hangersForPot'
 import { potsThatFit, withoutPot } from '../../../src/advice/potsThatFit'
 import { sizeChart, takes, type ChartProgress, type SizeChart } from '../../../src/advice/sizeChart'
+import { potTakenText } from '../../../src/words/sizeChart'
 import { documentOf, ORDINARY } from '../hanger/hangerOf'
 
 const strong = { ...documentOf(ORDINARY), name: 'Strong' }
@@ -77,5 +78,9 @@ describe('which hangers take a pot', () => {
   it('does not exceed what a hanger is sold for', () => {
     const heavy = editField(pot, 'weighed.mass', '60 kg')
     expect(ask([strong], heavy)[0]).toMatchObject({ takes: false, overLimit: true })
+    const [overloaded] = ask([editField(strong, 'weighed.mass', '70 kg')], heavy)
+    expect(overloaded).toMatchObject({ takes: false, overLimit: true, isTold: false })
+    // Its weight is not told in words either.
+    expect(overloaded && potTakenText(overloaded)).toMatch(/^Too heavy for this hanger\. The pot weighs/)
   })
 })

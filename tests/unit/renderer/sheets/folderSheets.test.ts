@@ -82,7 +82,7 @@ describe('sheets of a folder', () => {
       sheet: async () => null, row: async () => null,
       pot: async ({ text, pot: whose }) => {
         asked.push(whose)
-        return { ok: true, taken: { file: text, document: { ...EMPTY_DOCUMENT, name: text }, heaviest: 4, verdict: text === 'strong' ? 'holds' : 'fails', watered: 3, overLimit: false, decides: 'leg', takes: text === 'strong' } }
+        return { ok: true, taken: { file: text, document: { ...EMPTY_DOCUMENT, name: text }, heaviest: 4, isTold: true, verdict: text === 'strong' ? 'holds' : 'fails', watered: 3, overLimit: false, decides: 'leg', takes: text === 'strong' } }
       },
     }, () => '2026-11-26', 9)
     folder.gather('pot')
