@@ -28,6 +28,8 @@ export function createMaps(start: StartJob, document: () => HangerDocument, repl
   const state = shallowRef<State>('idle')
   const why = shallowRef<NoMap | null>(null)
   const asked = shallowRef<HangerDocument | null>(null)
+  /** Of which hanger what is shown is: while it is drawn anew that is still the one before. */
+  const shownOf = shallowRef<HangerDocument | null>(null)
   const drawn = shallowRef<Drawn | null>(null)
   const present = shallowRef<MapCell | null>(null)
   const points = shallowRef<readonly LinesPoint[]>([])
@@ -55,7 +57,10 @@ export function createMaps(start: StartJob, document: () => HangerDocument, repl
       rowsDone.value += 1
       const isWhole = grid.length === filling.up.values.length && grid.every((row) => row !== undefined)
       // A finer grid replaces a coarse one when it is whole; the first is shown row by row.
-      if (isWhole || drawn.value === null || drawn.value.along.values.length === filling.along.values.length) drawn.value = filling
+      if (isWhole || drawn.value === null || drawn.value.along.values.length === filling.along.values.length) {
+        drawn.value = filling
+        shownOf.value = asked.value
+      }
     }
   }
 
@@ -66,6 +71,7 @@ export function createMaps(start: StartJob, document: () => HangerDocument, repl
     if (reason !== null) forget()
   }
   function forget(): void {
+    shownOf.value = null
     drawn.value = null
     points.value = []
     present.value = null
@@ -88,6 +94,7 @@ export function createMaps(start: StartJob, document: () => HangerDocument, repl
       void job.ended.then((end) => {
         if (asked.value !== mine || callOffJob !== job.callOff) return
         points.value = fresh
+        shownOf.value = mine
         ended(end.how, end.how === 'answered' && !end.answer.ok ? end.answer.why : null)
       })
       return
@@ -123,7 +130,7 @@ export function createMaps(start: StartJob, document: () => HangerDocument, repl
 
   /** Lays a point of the map over the hanger, as one step. */
   function tryOn(x: number, y: number): boolean {
-    if (look.value === 'lines' || asked.value === null || asked.value !== document()) return false
+    if (look.value === 'lines' || asked.value === null || asked.value !== document() || shownOf.value !== asked.value) return false
     const after = mappedDocument({ document: asked.value, map: look.value }, x, y)
     if (after === null) return false
     tried.value = { before: asked.value, after }
@@ -139,7 +146,7 @@ export function createMaps(start: StartJob, document: () => HangerDocument, repl
     look: computed(() => look.value), scope: computed(() => scope.value), field: fieldAsked, fields,
     state: computed(() => state.value), why: computed(() => why.value), drawn: computed(() => drawn.value), present: computed(() => present.value),
     points: computed(() => points.value), rowsDone: computed(() => rowsDone.value),
-    isOld: computed(() => asked.value !== null && asked.value !== document()),
+    isOld: computed(() => shownOf.value !== null && shownOf.value !== document()),
     isTried: computed(() => tried.value !== null && tried.value.after === document()),
     open, close, begin, tryOn, takeBack,
     callOff: () => callOffJob?.(),

@@ -16,8 +16,8 @@ export const MAPS = {
   done: (checks: string) => `Drawn from ${checks} whole checks.`,
   calledOff: 'Stopped. What was drawn before stands.',
   failed: 'The map could not be drawn. The hanger itself is as it was.',
-  old: 'The hanger has changed since: the map is being drawn anew.',
-  note: 'Every point is the whole check run again with those two measures and everything else as it is, what is assumed included. No point is more certain than that check; between the points nothing was checked.',
+  old: 'The hanger has changed since: this is drawn of it as it was.',
+  note: 'Every point is the whole check run again with those values and, but for what is said above, everything else as it is, what is assumed included. No point is more certain than that check; between the points nothing was checked.',
   chart: (up: string, along: string) => `How hard it works: ${up} over ${along}`,
   present: 'as it is',
   limit: 'where it stops holding',
@@ -32,5 +32,6 @@ export const MAPS = {
   takeBack: 'Take it back',
   linesChart: (field: string) => `How hard each part works along: ${field}`,
   limitLine: 'all it may carry',
+  useNotKnown: (parts: string) => `Of these it is not known how far they are used, so that no line can tell: ${parts}.`,
   upOver: (up: string, along: string) => `${up} \\ ${along}`,
 } as const
