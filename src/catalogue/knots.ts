@@ -12,6 +12,9 @@ export const PLAIN_STRAND: Value = practice(0.9, 'unequal sharing between the st
 /** Share of strands that run straight through a sinnet or alternating square knots (the filler cords). */
 export const FILLER_SHARE: Value = practice(0.5, 'half the strands of a square-knot sinnet are filler cords')
 
+/** Fewest strands that can be knotted. */
+export const LEAST_KNOTTED: Value = practice(3, 'a square knot or half knot is tied by two working cords round at least one filler cord')
+
 /** Efficiency of a filler cord inside its knots: it runs straight through and is not itself knotted. */
 export const FILLER_IN_KNOTS: Value = practice(0.7, 'filler cord nipped by square knots; no published test of knotted cotton cord was found')
 

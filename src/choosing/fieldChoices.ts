@@ -1,5 +1,6 @@
 import { asListed, halveBy, multiple, searchEdge, type EdgeSearch, type Halve, type Trial } from '../advice/edge'
 import { untested } from '../advice/untested'
+import { LEAST_KNOTTED } from '../catalogue/knots'
 import { USUAL_DOWELS } from '../catalogue/sticks'
 import type { CheckResult } from '../check/checkHanger'
 import { hasStick } from '../hanger/arrangement'
@@ -44,7 +45,9 @@ const countScale = (field: FieldPath, now: number, steps: readonly number[]): Sc
 function strandScale(answers: Answers): Scale {
   if (answers['make.arrangement'] === 'panel') return countScale('panel.front', answers['panel.front'], upTo(24))
   const [now, fillers] = [answers['make.strands'], answers['make.fillers']]
-  const scale = countScale('make.strands', now, upTo(48))
+  // Fewer than these cannot be knotted as the legs are.
+  const least = answers['make.build'] === 'plain' ? 1 : LEAST_KNOTTED.value
+  const scale = countScale('make.strands', now, upTo(48).filter((count) => count >= least))
   return fillers === null ? scale : { ...scale, put: (document, value) => counted(scale.put(document, value), 'make.fillers', Math.max(1, Math.floor((fillers * value) / now))) }
 }
 

@@ -56,6 +56,7 @@ export const CATALOGUE_NAMES: Readonly<Record<string, string>> = {
   'knots.BUNDLE_PACKING': 'strands gathered for the wraps: share of the bundle that cord fills',
   'knots.FILLER_IN_KNOTS': 'filler cord inside its square knots: strength kept',
   'knots.FILLER_SHARE': 'filler cords among the strands of a sinnet',
+  'knots.LEAST_KNOTTED': 'fewest strands that can be knotted',
   'knots.KNOT_TAKE_UP': 'cord in a knotted leg over its length',
   'knots.MOST_DROP_SLIP': 'slip of the gathering knot that a drop may cost, at most',
   'knots.LARKS_HEAD.points': 'lark’s head, each strand: strength kept, by bar over cord diameter',
