@@ -1,8 +1,8 @@
 import { isWorse } from '../check/verdict'
-import type { HangerDocument, Patch } from '../hanger/document'
+import { editField, type HangerDocument, type Patch } from '../hanger/document'
 import { FIELD_PATHS } from '../hanger/fields'
 import { checkPatched } from './evaluate'
-import { groupOf, OF_ITS_PLANT, OF_ITS_POT, withoutPot } from './potsThatFit'
+import { groupOf, OF_ITS_POT, withoutPot } from './potsThatFit'
 import { nameplateOf, promisedOf, takes, tryPot, type ChartCell, type ChartHanger } from './sizeChart'
 
 /** How a hanger takes the pot asked about. */
@@ -20,10 +20,11 @@ export interface PotTaken extends Omit<ChartCell, 'material' | 'rim'> {
 /** What goes with a pot into another hanger: itself, its weight, what stands in and under it, its mix and its plant. */
 const WITH_POT: readonly string[] = [...OF_ITS_POT, 'mix', 'layer', 'topping', 'plant', 'seat']
 
+const TOLD_OF_POT = FIELD_PATHS.filter((path) => WITH_POT.includes(groupOf(path)))
+
 /** The answers that tell a pot, as typed. */
 export function potOf({ typed }: HangerDocument): Patch {
-  const paths = FIELD_PATHS.filter((path) => WITH_POT.includes(groupOf(path)) || OF_ITS_PLANT.includes(path))
-  return { ...Object.fromEntries(paths.flatMap((path) => (typed[path] === undefined ? [] : [[path, typed[path]]]))), 'pot.have': 'yes' }
+  return { ...Object.fromEntries(TOLD_OF_POT.flatMap((path) => (typed[path] === undefined ? [] : [[path, typed[path]]]))), 'pot.have': 'yes' }
 }
 
 /** Whether a document tells a pot that can be asked about: one that is there, by its rim or its weight. */
@@ -34,7 +35,9 @@ export const tellsPot = ({ typed }: HangerDocument): boolean =>
 export function potTaken({ file, document }: ChartHanger, pot: HangerDocument): PotTaken {
   const bare = withoutPot(document)
   const promised = promisedOf(document)
-  const found = tryPot(bare === null ? null : checkPatched(bare, potOf(pot)), promised.heaviest)
+  // What is not said of the pot is assumed as anywhere, not taken from what else hung there.
+  const empty = bare === null ? null : TOLD_OF_POT.reduce((left, path) => editField(left, path, null), bare)
+  const found = tryPot(empty === null ? null : checkPatched(empty, potOf(pot)), promised.heaviest)
   return { ...found, file, document: nameplateOf(document), ...promised, takes: takes(found) }
 }
 

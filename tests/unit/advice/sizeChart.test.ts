@@ -75,6 +75,12 @@ describe('which hangers take a pot', () => {
     expect(ask([unknown, strong], pot).map(({ file, takes: does }) => [file, does])).toEqual([['1', true], ['0', false]])
   })
 
+  it('weighs the same in every hanger, whatever mix or plant another pot had there', () => {
+    const bySize = documentOf({ 'pot.rim': '18 cm', 'pot.height': '16 cm', 'pot.base': '12 cm' })
+    const others = [strong, patchDocument(strong, { 'mix.kind': 'cactus', 'layer.depth': '4 cm', 'plant.kind': 'succulent', 'pot.drainage': 'none' })]
+    expect(new Set(ask(others, bySize).map(({ watered }) => watered)).size).toBe(1)
+  })
+
   it('does not exceed what a hanger is sold for', () => {
     const heavy = editField(pot, 'weighed.mass', '60 kg')
     expect(ask([strong], heavy)[0]).toMatchObject({ takes: false, overLimit: true })

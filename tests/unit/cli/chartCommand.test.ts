@@ -27,7 +27,7 @@ it.each([[['bare'], 'bare: no hanger file is in this folder.\n'], [['nowhere'], 
 it('prints which of them take the pot of another file, and why', () => {
   const { out, exit } = run('stall/larder.strandwise', '--pot', 'fern.strandwise')
   expect(exit).toBe(0)
-  const said = out.slice(out.indexOf('</style>'))
+  const said = out.slice(out.indexOf('</style>')).replaceAll('\u00a0', ' ')
   for (const part of ['Which hanger takes this pot', 'Larder window (L-4)', 'takes this pot. The pot weighs up to 2.2 kg', 'Heaviest pot when watered']) expect(said).toContain(part)
 })
 
