@@ -3,6 +3,8 @@ import { hangerPage } from './hangerPage'
 import { violations } from './violations'
 
 test('sizes are found one by one, tried on, undone, asked anew and called off', async ({ page }) => {
+  // Many hundred checks: on a busy machine they take their time.
+  test.slow()
   const hanger = hangerPage(page)
   const dialog = page.getByRole('dialog', { name: /^Choose sizes/ })
   const row = (name: string) => dialog.getByRole('row').filter({ has: page.getByRole('rowheader', { name }) })
