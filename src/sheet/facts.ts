@@ -5,15 +5,17 @@ import type { Loaded } from '../advice/loadedHanger'
 import { needOf, placeNeedsOf, type PlaceNeed, type PlaceNeeds } from '../advice/placeNeeds'
 import { potsThatFit, type PotsThatFit } from '../advice/potsThatFit'
 import { USUAL_PLACES } from '../advice/usualPlaces'
+import { toldMass } from '../words/sheetAmounts'
 import type { PotMaterialKind } from '../catalogue/potMaterials'
 import type { CheckResult } from '../check/checkHanger'
+import { countedTestMass } from './testedWeight'
 import { editField, patchDocument, type HangerDocument } from '../hanger/document'
 import type { AnswerProblem } from '../hanger/problem'
 import { ownVerdict } from '../advice/ownVerdict'
 
 /** The hanger with the heaviest pot it may carry. */
 export interface Limit {
-  /** Heaviest potted plant just watered, kg. */
+  /** Heaviest potted plant just watered that is told, kg: that of the test hang where it is as good as the heaviest. */
   readonly watered: number
   readonly check: CheckResult
   /** What its place needs with that pot. */
@@ -62,7 +64,7 @@ function limitOf(document: HangerDocument, { check, heaviest }: Answer): Limit |
   const needs = USUAL_PLACES.map((place) => needOf(loaded, place))
   const bare = needs.filter(({ fixings }) => fixings.length > 0 && fixings.every(({ found }) => !found))
   return {
-    watered: heaviest,
+    watered: toldMass(heaviest, countedTestMass(atLimit)),
     check: atLimit,
     needs: placeNeedsOf(loaded, needs),
     ownNeeds: hasPot ? bare.map(({ place }) => needOf(own, place)) : [],

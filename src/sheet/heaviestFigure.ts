@@ -1,18 +1,12 @@
 import type { CheckResult } from '../check/checkHanger'
-import { testHangFaults, testHangMass } from '../check/testHang'
 import { massFigure } from '../words/sheetAmounts'
-import { CALCULATED_TEXT, HEAVIEST_LABEL, rowNoteText, testedLessText, testHungText, tiersNoteText } from '../words/sheetCustomer'
-import type { Block, FigureMark } from './block'
+import { HEAVIEST_LABEL, rowNoteText, tiersNoteText } from '../words/sheetCustomer'
+import type { Block } from './block'
 import type { Limit } from './facts'
+import { knownWeight, type KnownWeight } from './testedWeight'
 
-/** Whether the weight was hung: a test hang that counts, at least as heavy; else how it is known all the same. */
-export function markOf({ watered, check: { solved } }: Limit): { readonly mark: FigureMark; readonly marked: string } {
-  const { answers } = solved.hanger
-  const mass = testHangMass(answers)
-  if (mass === null || testHangFaults(solved, true)?.length !== 0) return { mark: 'calculated', marked: CALCULATED_TEXT }
-  if (mass < watered) return { mark: 'calculated', marked: testedLessText(mass) }
-  return { mark: 'testHung', marked: testHungText({ mass, time: answers['testHang.time'], date: answers['testHang.date'] }) }
-}
+/** How the weight that is told is known; `own`: the check of the hanger as it is. */
+export const markOf = ({ watered, check }: Limit, own: CheckResult): KnownWeight => knownWeight(watered, check, own)
 
 /** Where several pots hang, which of them is meant. */
 function noteOf({ solved: { tiers, hanger: { answers } } }: CheckResult): string | null {
@@ -21,4 +15,5 @@ function noteOf({ solved: { tiers, hanger: { answers } } }: CheckResult): string
 }
 
 /** The one number: the heaviest watered pot, rounded down, and how it is known. */
-export const heaviestFigure = (limit: Limit): Block => ({ kind: 'figure', label: HEAVIEST_LABEL, value: massFigure(limit.watered), ...markOf(limit), note: noteOf(limit.check) })
+export const heaviestFigure = (limit: Limit, own: CheckResult): Block =>
+  ({ kind: 'figure', label: HEAVIEST_LABEL, value: massFigure(limit.watered), ...markOf(limit, own), note: noteOf(limit.check) })

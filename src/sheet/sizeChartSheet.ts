@@ -4,7 +4,7 @@ import type { PotMaterialKind } from '../catalogue/potMaterials'
 import { onPaper } from '../words/onPaper'
 import { potSizesText } from '../words/sheetCustomer'
 import { AID_TEXT, footFacts } from '../words/sheetFoot'
-import { CHART_COLUMN, CHART_LEGEND, CHART_NOTE, CHART_TITLE, chartCellText, chartHangerName, chartRimText, chartTableTitle, LISTING_COLUMNS, LISTING_TITLE, listingWeightText, NO_ROWS_TEXT } from '../words/sizeChart'
+import { CHART_COLUMN, CHART_LEGEND, CHART_NOTE, CHART_TITLE, chartCellText, chartHangerName, chartRimText, chartTableTitle, LISTING_COLUMNS, LISTING_TITLE, listingWeightText, NO_ROWS_TEXT, shortened } from '../words/sizeChart'
 import type { Block } from './block'
 import type { SheetOptions } from './options'
 import type { Sheet } from './sheet'
@@ -26,7 +26,7 @@ export const sizeChartSheet = (chart: SizeChart, { format, today }: Pick<SheetOp
   const maker = rows.map(({ document }) => document.typed['make.maker'] ?? null).find((text) => text !== null) ?? null
   const tables = materials.map((material): Block => ({
     kind: 'table', caption: chartTableTitle(material), columns: [CHART_COLUMN, ...rims.map(chartRimText)],
-    rows: rows.map((row) => ({ head: chartHangerName(row), cells: cellsOf(row, material).map(chartCellText) })),
+    rows: rows.map((row) => ({ head: shortened(chartHangerName(row)), cells: cellsOf(row, material).map(chartCellText) })),
   }))
   const blocks: readonly Block[] = rows.length === 0
     ? [{ kind: 'paragraph', weight: 'strong', text: NO_ROWS_TEXT }]

@@ -24,7 +24,7 @@ export const tagSheet = (facts: SheetFacts, options: SheetOptions): Sheet => onP
   const known = [...said(FOOT_NAMES.code, answers['make.code']), ...said(FOOT_NAMES.maker, answers['make.maker']), ...said(FOOT_NAMES.contact, answers['make.contact'])]
   const figure: Block = limit === null
     ? { kind: 'paragraph', weight: 'strong', text: NO_WEIGHT_TOLD[ownVerdict(check) === 'fails' ? 'fails' : 'not enough known'] }
-    : heaviestFigure(limit)
+    : heaviestFigure(limit, check)
   return {
     kind: 'tag', title: tagTitle(document.name), language: 'en', format: options.format, notices: noticesOf(check),
     draft: options.draft ? draftText(limit === null && ownVerdict(check) !== 'fails' ? 'not enough known' : ownVerdict(check)) : null,

@@ -28,8 +28,14 @@ const isExact = ({ low, high }: LengthRange): boolean => high - low < 1e-9
 /** @example lengthRangeText({ low: 4.8, likely: 5.4, high: 6.63 }) // '4.8 m to 6.63 m' */
 export const lengthRangeText = (range: LengthRange): string => (isExact(range) ? plainLengthText(range.likely) : `${plainLengthText(range.low)} to ${plainLengthText(range.high)}`)
 
-/** What to cut, so that it does not run out: the high end, rounded up. */
-export const cutText = (range: LengthRange): string => lengthUpText(range.high, isExact(range) ? STEP.exact : STEP.range)
+/** The third figure of a length: finer ones are not written, and to drop them would cut a cord too short. */
+const lastFigure = (length: number): number => 10 ** (Math.floor(Math.log10(length)) - 2)
+
+/**
+ * What to cut, so that it does not run out: the high end, rounded up.
+ * @example cutText({ low: 9, likely: 11, high: 12.32 }) // '12.4 m (40 ft 8 3/16 in)'
+ */
+export const cutText = (range: LengthRange): string => lengthUpText(range.high, Math.max(isExact(range) ? STEP.exact : STEP.range, lastFigure(range.high)))
 
 /** A kind of cord by what it does, with the pot it belongs to. */
 export const cordName = ({ role, tier }: Pick<CordKind, 'role' | 'tier'>): string => (tier > 1 ? `${ROLE_NAMES[role]}, ${tierName(tier)}` : ROLE_NAMES[role])

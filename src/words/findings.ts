@@ -186,7 +186,7 @@ const FINDING_WORDS: Words = {
     ? `Jute that stays damp loses all its strength within ${timeText(lost)}: under a drain hole that is watered daily, in a steamy room or outdoors it is refused. Use another fibre, or hang a saucer or cover pot with it.`
     : `Jute that stays damp loses all its strength within ${timeText(lost)}. Say whether water can run out of the pot; if it can, use another fibre, or hang a saucer or cover pot with it.`),
   UNDER_LIFE_LINE_FACTOR: ({ factor, least, most }) => `People are beneath: of rope that lives hang on, guidance asks for ${least} to ${most} times the load; these strands when new bear ${numberText(factor)} times.`,
-  RESERVE_CHANGED: ({ own, usual, reason }) => `The reserve is ${numberText(own)} instead of the usual ${numberText(usual)}. Reason given: “${reason}”.`,
+  RESERVE_CHANGED: ({ own, usual, reason }) => `The reserve is ${numberText(own)} instead of the usual ${numberText(usual)}. Reason given: “${reason.trim().replace(/[.]$/, '')}”.`,
   RESERVE_NEEDS_REASON: ({ own, usual }) => `A reserve of ${numberText(own)} was given without a reason, so the usual ${numberText(usual)} is used. Write why, and it counts.`,
   RESERVE_LOW_OVER_PEOPLE: ({ own, usual }) => `People are beneath and the reserve is ${numberText(own)}, less than the usual ${numberText(usual)}: this is “just holds” at best.`,
   STRAND_PARTS_AND_FALLS: () => 'People are beneath, and if one strand goes the pot falls: use more strands in each leg, or more legs.',

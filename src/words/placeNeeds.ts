@@ -4,6 +4,7 @@ import type { PacketRating } from '../advice/packetRating'
 import type { PlaceNeed, PlaceNeeds } from '../advice/placeNeeds'
 import type { LinkCode } from '../check/linkResult'
 import type { Grade } from '../catalogue/basis'
+import { readQuantity } from '../quantity/readQuantity'
 import { STANDARD_GRAVITY } from '../quantity/si'
 import { lengthText, massText, massWholeText, percentText } from './amounts'
 import { FIELD_WORDS } from './fields'
@@ -61,11 +62,17 @@ function linkName(link: LinkCode): string {
 
 const WITH_HOOK: ReadonlySet<PlaceForm> = new Set<PlaceForm>(['screwEye', 'screwHook', 'lagEye'])
 
+/** A length, or a mass rounded up, that stands in the file as text, in the reader's units. */
+export function textInUnits(text: string, kind: 'length' | 'mass'): string {
+  const read = readQuantity(text, kind)
+  return !read.ok ? text : kind === 'length' ? lengthText(read.value) : massWholeText(read.value)
+}
+
 /** What holds the hanger where the fixing itself does not; null where it does. */
 export const heldBy = ({ form, changes }: FixingFound): string | null => {
   const support = changes['place.support']
-  if (support === 'bracket' || support === 'swingArm') return `${FIELD_WORDS['place.support'].choices[support] ?? ''} with a reach of ${changes['bracket.reach'] ?? ''}`
-  return support === 'wallHook' && !WITH_HOOK.has(form) ? `a closed hook of ${changes['hook.wire'] ?? ''} in the wall` : null
+  if (support === 'bracket' || support === 'swingArm') return `${FIELD_WORDS['place.support'].choices[support] ?? ''} with a reach of ${textInUnits(changes['bracket.reach'] ?? '', 'length')}`
+  return support === 'wallHook' && !WITH_HOOK.has(form) ? `a closed hook of ${textInUnits(changes['hook.wire'] ?? '', 'length')} in the wall` : null
 }
 
 const latched = ({ form, changes }: FixingFound): string => (form === 'screwHook' && changes['hook.kind'] === 'latched' ? ' with a latch' : '')
@@ -81,7 +88,7 @@ export function fixingText(found: FixingFound): string {
 
 /** How many, and how deep their thread sits in the timber. */
 export function numberAndDepthText({ count, depth, form, changes }: FixingFound): string {
-  if (form === 'tiedRound') return `nothing is drilled${changes['fixing.proof'] ? `; first pull it where it hangs with ${changes['fixing.proof']}` : ''}`
+  if (form === 'tiedRound') return `nothing is drilled${changes['fixing.proof'] ? `; first pull it where it hangs with ${textInUnits(changes['fixing.proof'], 'mass')}` : ''}`
   if (depth === null) return `${count}, as deep as ${count === 1 ? 'its' : 'their'} packet says`
   return `${count}, ${lengthText(depth)} of thread in the timber${form === 'lagScrews' ? ', the tip not counted' : ''}`
 }

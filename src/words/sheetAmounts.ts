@@ -10,6 +10,29 @@ const tenthDown = (value: number): string => withMark((Math.floor(value * 10 + 1
  */
 export const massFigure = (kilograms: number): string => `${tenthDown(kilograms)} kg / ${tenthDown(kilograms / POUND)} lb`
 
+/** Rounded down, to a hundredth below ten and to a tenth above. */
+function finelyDown(value: number): string {
+  const parts = value < 10 ? 100 : 10
+  return withMark(String(Math.floor(value * parts + 1e-9) / parts))
+}
+
+/**
+ * The mass of a pot that was weighed or reckoned and that no other may exceed: rounded down, but not so far that the pot
+ * itself would be too heavy.
+ * @example ownPotText(1.35) // '1.35 kg (2.97 lb)'
+ */
+export const ownPotText = (kilograms: number): string => `${finelyDown(kilograms)} kg (${finelyDown(kilograms / POUND)} lb)`
+
+/**
+ * The mass a sheet tells where the hanger may carry `heaviest` and `tested` hung in it, kg: who hung what the sheet says
+ * in either unit, both of which are rounded down, hung the weight that is told.
+ * @example toldMass(13.58, 13.5) // 13.5
+ */
+export function toldMass(heaviest: number, tested: number | null): number {
+  const said = (unit: number): number => (Math.floor((heaviest / unit) * 10 + 1e-9) / 10) * unit
+  return tested !== null && tested < heaviest && tested >= Math.min(said(1), said(POUND)) - 1e-9 ? tested : heaviest
+}
+
 /** Litres in a US quart. */
 const QUART = 0.946352946
 

@@ -4,7 +4,7 @@ import type { Answers } from '../hanger/fields'
 import { massLeastText, massLimitText, massText, timeText } from './amounts'
 import { dayText } from './care'
 import { BENEATH_TEXTS } from './sheetFoot'
-import { potWidthText, potWidthUpToText, waterText } from './sheetAmounts'
+import { ownPotText, potWidthText, potWidthUpToText, waterText } from './sheetAmounts'
 
 // What the front of a customer sheet says: short, for somebody who never tied a knot.
 
@@ -15,9 +15,13 @@ export const customerTitle = (name: string): string => `${sheetName(name)}: how 
 export const HEAVIEST_LABEL = 'Heaviest pot when watered'
 export const CALCULATED_TEXT = 'Calculated. It has not been test-hung.'
 /** A test hang lighter than the weight that is told does not bear it out. */
-export const testedLessText = (mass: number): string => `Calculated. Its test hang was lighter: ${massText(mass)}.`
-/** Hours up to three days: a day and a bit says less. */
-const hungFor = (seconds: number): string => (seconds < 3 * 86_400 ? `${Math.floor(seconds / 3600)} hours` : timeText(seconds))
+export const testedLessText = (mass: number): string => `Calculated. Its test hang was lighter: ${massLimitText(mass)}.`
+/** Nor one before strands were lost or mended, or one that left a pot’s place lighter than it may be. */
+export const TESTED_BEFORE_TEXT = 'Calculated. It was damaged or mended after its test hang, or no day says which came first.'
+export const TESTED_FIRST_TEXT = 'Calculated. Its test hang was in the top pot’s place alone.'
+export const testedSharedText = (mass: number): string => `Calculated. Its test hang of ${massText(mass)} was shared among its pots, and was lighter in one of them.`
+/** How long it hung: in hours up to three days, for a day and a bit says less. */
+export const hungFor = (seconds: number): string => (seconds < 3 * 86_400 ? `${Math.floor(seconds / 3600)} hours` : timeText(seconds))
 export const testHungText = ({ mass, time, date }: { readonly mass: number; readonly time: number; readonly date: string | null }): string =>
   `Test-hung with ${massText(mass)} for ${hungFor(time)}${date === null ? '' : ` on ${dayText(date)}`}.`
 
@@ -33,7 +37,7 @@ export const NO_WEIGHT_TOLD: Readonly<Record<'fails' | 'not enough known', strin
   'not enough known': 'No weight may be told: not enough is known of the hanger.',
 }
 
-export const POTS_TITLE = 'Pots that fit, across the rim'
+export const potsTitle = (isTiers: boolean): string => (isTiers ? 'Top pots that fit, across the rim' : 'Pots that fit, across the rim')
 export const POT_NAMES: Readonly<Record<PotMaterialKind, string>> = {
   terracotta: 'Clay', stoneware: 'Glazed stoneware', porcelain: 'Porcelain', plastic: 'Plastic', concrete: 'Concrete', fibreCement: 'Fibre cement', glass: 'Glass', steel: 'Steel', wood: 'Wood',
 }
@@ -75,11 +79,14 @@ const BY_PACKET: Readonly<Record<Support, string>> = {
   swingArm: 'Set the fixings as their packet says, and screw the arm tight.',
   overBeam: 'Take it round, over padding; nothing is drilled.',
 }
-/** What the place is like for the first step: unknown, or as told with what it is fixed into. */
-export type PlaceToFix = { readonly known: false } | { readonly known: true; readonly support: Support; readonly timber: boolean }
+const TWO_INTO_TIMBER = 'Screw each of the two hooks up to its shoulder into the middle of the timber, through a lead hole.'
+const TWO_BY_PACKET = 'Set the fixings as their packet says, and screw each of the two hooks in up to its shoulder.'
+/** What the place is like for the first step: unknown, or as told with what it is fixed into, and whether it hangs from two hooks. */
+export type PlaceToFix = { readonly known: false; readonly two: boolean } | { readonly known: true; readonly two: boolean; readonly support: Support; readonly timber: boolean }
 
 const fixText = (place: PlaceToFix): string => {
   if (!place.known) return 'Ask first. Then fix it as the back of this sheet says for your wall or ceiling.'
+  if (place.two && (place.support === 'ceilingHook' || place.support === 'wallHook')) return place.timber ? TWO_INTO_TIMBER : TWO_BY_PACKET
   return (place.timber ? INTO_TIMBER : BY_PACKET)[place.support]
 }
 
@@ -87,18 +94,26 @@ const fixText = (place: PlaceToFix): string => {
 export interface Trial {
   readonly pull: number
   readonly watered: number
+  /** Pots under it, from the top. */
+  readonly below: readonly number[]
   readonly pot: 'own' | 'heaviest'
+}
+
+/** The bucket of a test hang, or one for each of several pots. */
+function bucketText(trial: Trial | null): string {
+  if (trial === null) return 'Hang a bucket of water as heavy as the watered pot in the cradle for 24 hours, low over a cushion.'
+  if (trial.below.length > 0) return `Hang buckets of water in the cradles for 24 hours, low over a cushion; from the top ${[trial.watered, ...trial.below].map(waterText).join(', ')}, each less what its bucket weighs.`
+  const most = trial.pot === 'own' ? 'that of its own pot' : 'the weight above'
+  return `Hang a bucket with ${waterText(trial.watered)} of water, less what the bucket weighs: both together no more than ${most}, in the cradle for 24 hours, low over a cushion.`
 }
 
 /** The five steps; `trial` null where no weight may be told. */
 export function stepTexts(place: PlaceToFix, trial: Trial | null): readonly { readonly title: string; readonly text: string }[] {
   const pulled = trial === null ? 'one and a half times all that will hang' : massLeastText(trial.pull)
-  const most = trial?.pot === 'own' ? 'that of its own pot' : 'the weight above'
-  const bucket = trial === null ? 'a bucket of water as heavy as the watered pot' : `a bucket with ${waterText(trial.watered)} of water, less what the bucket weighs: both together no more than ${most},`
   return [
     { title: 'Fix.', text: fixText(place) },
-    { title: 'Pull.', text: `Pull it in place with ${pulled}. Nothing may move, crack or open.` },
-    { title: 'Test.', text: `Hang ${bucket} in the cradle for 24 hours, low over a cushion.` },
+    { title: 'Pull.', text: `Pull ${place.two ? 'each hook' : 'it'} in place with ${pulled}. Nothing may move, crack or open.` },
+    { title: 'Test.', text: bucketText(trial) },
     { title: 'Set in.', text: 'Set the pot in with both hands, upright and in the middle, and let go slowly.' },
     { title: 'Look.', text: 'Water it, let it drain, and look: level, nothing slipped, the hook as it was.' },
   ]
@@ -107,7 +122,8 @@ export const STEPS_TITLE = 'Hang it in five steps'
 
 function neverHeavier(trial: Trial | null): string {
   if (trial === null) return 'Never before it is changed and checked again.'
-  return trial.pot === 'own' ? `Never heavier there than ${massLimitText(trial.watered)}, watered.` : 'Never heavier than the weight above, watered.'
+  if (trial.pot === 'heaviest') return 'Never heavier than the weight above, watered.'
+  return `Never ${trial.below.length > 0 ? 'a top pot heavier' : 'heavier'} there than ${ownPotText(trial.watered)}, watered.`
 }
 
 /** What must never be done; what is beneath was reckoned with, and a told place that carries no more than its own pot. `trial` null where no weight may be told. */

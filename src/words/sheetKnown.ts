@@ -6,7 +6,7 @@ import type { FieldPath } from '../hanger/fields'
 import { linkName } from './tiers'
 
 export const WEIGHTS_TITLE = 'What it weighs'
-export const WEIGHTS_COLUMNS = { state: 'Pot and plant', own: 'With its own pot', heaviest: 'With the heaviest pot' } as const
+export const WEIGHTS_COLUMNS = { state: 'Pot and plant', together: 'All its pots and plants', own: 'With its own pot', heaviest: 'With the heaviest pot' } as const
 export const STATE_TEXTS: Readonly<Record<State, string>> = { dry: 'Dry', watered: 'Just watered', flooded: 'Standing in water' }
 
 export const CAUTIONS_TITLE = 'Take care'

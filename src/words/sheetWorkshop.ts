@@ -3,11 +3,11 @@ import type { Factor, LinkResult, Term } from '../check/linkResult'
 import type { Answers, FieldPath } from '../hanger/fields'
 import type { Assumed } from '../hanger/hanger'
 import type { SoldCopy } from '../hanger/soldCopy'
-import { forceText, lengthText, massLimitText, massText, numberText, percentText, timeText } from './amounts'
+import { forceText, lengthText, massLimitText, massText, numberText, percentText } from './amounts'
 import { dayText } from './care'
 import { FIELD_WORDS } from './fields'
 import { CASE_NAMES, PART_NAMES } from './names'
-import { sheetName } from './sheetCustomer'
+import { hungFor, sheetName } from './sheetCustomer'
 import { TERM_NAMES } from './termNames'
 import { linkName } from './tiers'
 
@@ -71,7 +71,7 @@ export const termRow = ({ code, symbol, value, unit, basis, source, formula }: T
 export function testHangText(answers: Pick<Answers, 'testHang.time' | 'testHang.slip' | 'testHang.date'>, mass: number, counts: boolean, isSlipSaid: boolean): string {
   const date = answers['testHang.date']
   const slip = isSlipSaid ? `, strands slipped ${lengthText(answers['testHang.slip'])}` : ''
-  return `Test hang: ${massText(mass)} for ${timeText(answers['testHang.time'])}${date === null ? '' : `, on ${dayText(date)}`}${slip}. ${counts ? 'It counts.' : 'It does not count.'}`
+  return `Test hang: ${massText(mass)} for ${hungFor(answers['testHang.time'])}${date === null ? '' : `, on ${dayText(date)}`}${slip}. ${counts ? 'It counts.' : 'It does not count.'}`
 }
 
 /** The hanger as it was sold. */

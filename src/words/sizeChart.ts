@@ -38,6 +38,18 @@ export function chartHangerName({ file, document }: Pick<ChartRow, 'file' | 'doc
   return `${document.name.trim() === '' ? file : sheetName(document.name)}${code === '' ? '' : ` (${code})`}`
 }
 
+/** Letters that a name may have beside a column for each size; in the list under them it stands in full. */
+const SHORT = 48
+/**
+ * The same, short enough for a table with many columns.
+ * @example shortened('Fern (A7)') // 'Fern (A7)'
+ */
+export function shortened(name: string): string {
+  const letters = [...name]
+  const [, code = ''] = / (\([^()]*\))$/.exec(name) ?? []
+  return letters.length <= SHORT ? name : `${letters.slice(0, Math.max(0, SHORT - [...code].length - 2)).join('').trimEnd()}… ${code}`.trimEnd()
+}
+
 /** Over the columns of what may be written on tags and in listings. */
 export const LISTING_COLUMNS = ['Hanger', 'Heaviest pot when watered'] as const
 /** The heaviest watered pot of a hanger, kg, or that none may be told. */

@@ -1,7 +1,7 @@
 import { USUAL_RIMS } from '../../advice/potsThatFit'
 import type { CheckResult } from '../../check/checkHanger'
 import { LOOK_TITLE, lookMonthsText, replaceByText, SIGN_TEXTS, SIGNS_TEXT } from '../../words/sheetCare'
-import { neverTexts, NO_WEIGHT_TOLD, PART_LABELS, pictureText, potsText, POTS_NOTE, POTS_TITLE, reckonedText, sheetName, STEPS_TITLE, stepTexts } from '../../words/sheetCustomer'
+import { neverTexts, NO_WEIGHT_TOLD, PART_LABELS, pictureText, potsText, POTS_NOTE, potsTitle, reckonedText, sheetName, STEPS_TITLE, stepTexts } from '../../words/sheetCustomer'
 import type { Block } from '../block'
 import type { Limit, SheetFacts } from '../facts'
 import { footBlocks } from '../foot'
@@ -13,8 +13,8 @@ import type { Page } from '../sheet'
 import { signPicture, SIGNS } from '../signs'
 import { placeBox, placeToFix, trialOf } from './placeBox'
 
-const potsBlocks = ({ pots }: Limit): readonly Block[] => [
-  { kind: 'heading', level: 2, text: POTS_TITLE },
+const potsBlocks = ({ pots, check: { solved } }: Limit): readonly Block[] => [
+  { kind: 'heading', level: 2, text: potsTitle(solved.tiers.length > 0) },
   { kind: 'list', items: pots.map(({ material, runs }) => potsText(material, runs, USUAL_RIMS[0] as number)) },
   { kind: 'paragraph', weight: 'small', text: POTS_NOTE },
 ]
@@ -42,7 +42,7 @@ export function customerFront(facts: SheetFacts, { today }: SheetOptions): Page 
     side: 'front',
     blocks: [
       { kind: 'heading', level: 1, text: sheetName(facts.document.name) },
-      limit === null ? noFigure(check) : { kind: 'columns', columns: [{ width: 'wide', blocks: [heaviestFigure(limit)] }, { width: 'narrow', blocks: potsBlocks(limit) }] },
+      limit === null ? noFigure(check) : { kind: 'columns', columns: [{ width: 'wide', blocks: [heaviestFigure(limit, check)] }, { width: 'narrow', blocks: potsBlocks(limit) }] },
       {
         kind: 'columns', columns: [
           { width: 'even', blocks: [picture(facts), ...careBlocks(check, today)] },

@@ -9,6 +9,9 @@ const LONG = 44
 const VERY_LONG = 90
 const lengthClass = (text: string): Element['attributes'] => (text.length > VERY_LONG ? { class: 'very-long' } : text.length > LONG ? { class: 'long' } : {})
 
+/** Letters from which the one number is: both units below a hundred still stand large. */
+const LONG_VALUE = 17
+
 const items = (texts: readonly string[]): readonly Element[] => texts.map((text) => element('li', {}, text))
 
 /** A sum with its line, and a weight that hangs: the marks need no colour. */
@@ -24,7 +27,7 @@ const PAINTERS: Painters = {
   paragraph: ({ weight, text }) => element('p', weight === 'plain' ? {} : { class: weight }, text),
   figure: ({ label, value, mark, marked, note }) => element('div', { class: `figure ${mark}` },
     element('h2', {}, label),
-    element('p', { class: 'value' }, value),
+    element('p', { class: value.length > LONG_VALUE ? 'value long' : 'value' }, value),
     element('p', { class: 'marked' }, markOf(mark), marked),
     ...(note === null ? [] : [element('p', { class: 'note' }, note)])),
   steps: ({ items: steps }) => element('ol', { class: 'steps' }, ...steps.map(({ title, text }) => element('li', {}, element('strong', {}, title), ` ${text}`))),

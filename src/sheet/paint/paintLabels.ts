@@ -10,8 +10,17 @@ const LEADING = 1.12
 /** Between two labels. */
 const GAP = 0.7
 
-/** Words in lines of at most so many letters; a word longer than that stands alone. */
+/** Words in lines of at most so many letters, as even as they may be; a word longer than that stands alone. */
 export function linesOf(text: string, most: number): readonly string[] {
+  const count = filled(text, most).length
+  for (let width = Math.ceil(text.length / count); width < most; width++) {
+    const lines = filled(text, width)
+    if (lines.length <= count) return lines
+  }
+  return filled(text, most)
+}
+
+function filled(text: string, most: number): readonly string[] {
   return text.split(' ').reduce<readonly string[]>((lines, word) => {
     const last = lines.at(-1)
     return last !== undefined && last.length + 1 + word.length <= most ? [...lines.slice(0, -1), `${last} ${word}`] : [...lines, word]

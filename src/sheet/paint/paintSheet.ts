@@ -2,10 +2,11 @@ import { element, type Element } from '../element'
 import type { Page, Sheet } from '../sheet'
 import { fullnessOf } from './fullness'
 import { paintBlocks } from './paintBlock'
+import { withUnbroken } from './unbroken'
 
 /** `fits`: the page is to stay one page, and is set smaller where its words are many. */
 function paintPage({ side, blocks, foot }: Page, draft: string | null, fits: boolean): Element {
-  const [body, footer] = [paintBlocks(blocks), paintBlocks(foot)]
+  const [body, footer] = [paintBlocks(blocks).map(withUnbroken), paintBlocks(foot).map(withUnbroken)]
   const fullness = fits ? fullnessOf(side, [...body, ...footer]) : null
   return element('section', { class: `page ${side}${fullness === null ? '' : ` ${fullness}`}` },
     ...(draft === null ? [] : [element('div', { class: 'draft-mark' }, element('p', {}, draft))]),

@@ -27,7 +27,7 @@ export const workshopSheet = (facts: SheetFacts, options: SheetOptions): Sheet =
   const care = careSentences(check.care)
   const weight: Block = limit === null
     ? { kind: 'paragraph', weight: 'strong', text: NO_WEIGHT_TOLD[ownVerdict(check) === 'fails' ? 'fails' : 'not enough known'] }
-    : heaviestFigure(limit)
+    : heaviestFigure(limit, check)
   return {
     kind: 'workshop', title, language: 'en', format: options.format, draft: null, notices: noticesOf(check),
     pages: [

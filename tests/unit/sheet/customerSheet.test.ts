@@ -1,13 +1,21 @@
 import { describe, expect, it } from 'vitest'
 import { SHEET_KINDS, type SheetFacts } from '#core'
+import type { Inspection } from '../../../src/hanger/inspection'
+import type { Limit } from '../../../src/sheet/facts'
 import { markOf } from '../../../src/sheet/heaviestFigure'
 import { ownVerdict } from '../../../src/advice/ownVerdict'
+import { kilograms as inKilograms } from '../../../src/quantity/si'
 import { blocksOf, ofKind, textOf } from './blocksOf'
 import { factsOf, factsOfDemo, FAILING, OPTIONS, SHEET_DEMOS, UNKNOWN } from './factsOf'
 
 const customer = (facts: SheetFacts, draft = false) => SHEET_KINDS.customer(facts, { ...OPTIONS, draft })
 const TESTED = { 'testHang.mass': '30 kg', 'testHang.time': '26 h', 'testHang.slip': '1 mm', 'testHang.date': '2026-10-20' } as const
 const MADE = { 'make.maker': 'Marit Holm', 'make.contact': 'marit@knots.example', 'make.code': 'A7', 'make.date': '2026-10-18', 'reserve.own': '2.6', 'reserve.reason': 'the shop asks for it' } as const
+function limited(facts: SheetFacts): SheetFacts & { readonly limit: Limit } {
+  const { limit } = facts
+  if (limit === null) throw new Error('this hanger has a limit')
+  return { ...facts, limit }
+}
 const kilograms = (value: string): number => Number(/^([\d.]+) kg/.exec(value)?.[1])
 const pounds = (value: string): number => Number(/([\d.]+) lb$/.exec(value)?.[1])
 
@@ -83,11 +91,33 @@ describe('the weight', () => {
   })
 
   it('is not called test-hung where less hung, or where it slipped', () => {
-    const { limit } = factsOf(TESTED)
-    if (limit === null) throw new Error('a tested hanger has a limit')
-    expect(markOf(limit).mark).toBe('testHung')
-    expect(markOf({ ...limit, watered: 30.5 })).toEqual({ mark: 'calculated', marked: 'Calculated. Its test hang was lighter: 30 kg (66.1 lb).' })
+    const { limit, answer } = limited(factsOf(TESTED))
+    expect([limit.watered, 30].map((watered) => markOf({ ...limit, watered }, answer.check).mark)).toEqual(['testHung', 'testHung'])
+    expect(markOf({ ...limit, watered: 30.5 }, answer.check)).toEqual({ mark: 'calculated', marked: 'Calculated. Its test hang was lighter: 30.0 kg (66.1 lb).' })
     expect(ofKind(customer(factsOf({ ...TESTED, 'testHang.slip': '5 mm' })), 'figure').map(({ mark }) => mark)).not.toContain('testHung')
+  })
+
+  it('is not called test-hung once strands were lost or mended after the test, or nobody noted when', () => {
+    const { limit, answer } = limited(factsOf(TESTED))
+    const markAfter = (what: Inspection['what'], date: string | null): string => {
+      const { solved } = limit.check
+      const inspections: readonly Inspection[] = [{ row: 0, what, date, leg: 2, strands: 1, note: null }]
+      return markOf({ ...limit, check: { ...limit.check, solved: { ...solved, hanger: { ...solved.hanger, inspections } } } }, answer.check).mark
+    }
+    expect((['2026-10-01', '2026-11-01', null] as const).map((date) => markAfter('strandGone', date))).toEqual(['testHung', 'calculated', 'calculated'])
+    expect(markAfter('looked', '2026-11-01')).toBe('testHung')
+    expect(markAfter('repaired', '2026-11-01')).toBe('calculated')
+  })
+
+  it('of pots one under another is not called test-hung where one of them hung lighter than it may', () => {
+    const { limit, answer } = limited(factsOfDemo('two-tiers-at-the-landing-window'))
+    expect(markOf(limit, answer.check).marked).toMatch(/^Calculated\. Its test hang of 16 kg .* shared/)
+    const { solved } = limit.check
+    const tested = (mass: number, where: 'all' | 'first') =>
+      markOf({ ...limit, check: { ...limit.check, solved: { ...solved, hanger: { ...solved.hanger, answers: { ...solved.hanger.answers, 'testHang.mass': inKilograms(mass), 'tiers.tested': where } } } } }, answer.check).mark
+    // 2.6 of 4.4 kg are the first pot’s.
+    const enough = (limit.watered * 4.4) / 2.6
+    expect([tested(enough + 0.1, 'all'), tested(enough - 0.1, 'all'), tested(enough + 9, 'first')]).toEqual(['testHung', 'calculated', 'calculated'])
   })
 
   it('is told of a hanger without a pot, and then alone', () => {
@@ -160,9 +190,41 @@ describe('the place', () => {
     const test = ofKind(customer(facts), 'steps')[0]?.items[2]?.text ?? ''
     expect(boxes(facts).map(({ title }) => title)).toEqual(['Where it hangs'])
     expect(textOf(customer(facts))).toContain('as it was told to us')
-    expect(textOf(customer(facts))).toContain('and not with a heavier one')
+    expect(textOf(customer(facts))).toMatch(/There it (just )?holds with its own pot of up to [\d.]+ kg \([\d.]+ lb\), watered\. Hang no heavier one there\./)
     expect(ofKind(customer(facts), 'nevers')[0]?.items[0]).toMatch(/^Never heavier there than [\d.]+ kg/)
     expect(Number(/with ([\d.]+) litre/.exec(test)?.[1])).toBeLessThanOrEqual(own)
+  })
+
+  it('that carries too little says how much too little, and asks the customer to enter nothing', () => {
+    const [box] = boxes(factsOf({ 'hook.rated': '2 kgf' }))
+    const text = box?.blocks.map((block) => ('text' in block ? block.text : '')).join('\n')
+    expect(box?.mark).toBe('stop')
+    expect(text).toMatch(/^Hook: asked \d{3} % of what it may carry\.$/m)
+    expect(text).not.toMatch(/enter|lead hole/i)
+  })
+
+  it('that is an untested branch is pulled with what it asks for, told once', () => {
+    const facts = factsOf({ 'place.support': 'overBeam', 'place.substrate': 'branch' })
+    const asked = limited(facts).limit.check.links.flatMap(({ findings }) => findings).flatMap((f) => (f.code === 'BRANCH_UNTESTED' ? [f.testMass] : []))
+    expect(Number(/with ([\d.]+) kg/.exec(ofKind(customer(facts), 'steps')[0]?.items[1]?.text ?? '')?.[1])).toBeGreaterThanOrEqual(Math.max(...asked))
+    expect(JSON.stringify(boxes(facts))).toContain('as the second step says')
+    expect(JSON.stringify(boxes(facts))).not.toMatch(/\d kg/)
+  })
+})
+
+describe('several pots', () => {
+  it('under one another are tried and weighed each', () => {
+    const sheet = customer(factsOfDemo('two-tiers-at-the-landing-window'))
+    expect(ofKind(sheet, 'steps')[0]?.items[2]?.text).toMatch(/from the top [\d.]+ litres \([^)]*\), 1\.8 litres \([^)]*\), each less/)
+    expect(textOf(sheet)).toContain('All its pots and plants')
+  })
+
+  it('on a stick from two hooks have both pulled, and are not told to be lighter than they are', () => {
+    const sheet = customer(factsOfDemo('herbs-in-a-row'))
+    const [fix, pull] = ofKind(sheet, 'steps')[0]?.items ?? []
+    expect([fix?.text, pull?.text]).toEqual([expect.stringContaining('each of the two hooks'), expect.stringContaining('Pull each hook in place')])
+    expect(ofKind(sheet, 'nevers')[0]?.items[0]).toBe('Never heavier there than 1.35 kg (2.97 lb), watered.')
+    expect(textOf(sheet)).toContain('Each of its two hooks needs this.')
   })
 })
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { PAGE_FORMATS, paintSheet, renameDocument, SHEET_KINDS, sheetHtml, type PaintedElement, type Sheet } from '#core'
+import { SHEET_STYLE } from '../../../src/sheet/sheetStyle'
 import { fullnessOf } from '../../../src/sheet/paint/fullness'
 import { factsOf, factsOfDemo, FAILING, OPTIONS, SHEET_DEMOS } from './factsOf'
 
@@ -75,6 +76,20 @@ describe('the painted sheet', () => {
     expect(calculated?.attributes['class']).not.toBe(hung?.attributes['class'])
     const markOf = (figure: PaintedElement | undefined) => elementsOf(figure as PaintedElement).find(({ tag }) => tag === 'path')?.attributes['d']
     expect(markOf(calculated)).not.toBe(markOf(hung))
+  })
+
+  it('breaks no amount in two, and sets no letter below 7 points', () => {
+    const texts = elementsOf(paintSheet(SHEET_KINDS.customer(factsOfDemo('herbs-in-a-row'), OPTIONS))).filter(({ tag }) => tag === 'td' || tag === 'li' || tag === 'p').flatMap(({ attributes, children }) => (attributes['class'] === 'value' ? [] : children))
+    expect(texts.filter((text) => typeof text === 'string' && /\d (kg|lb|cm|in|mm)\b|\d \d+\/\d/.test(text))).toEqual([])
+    expect(SHEET_STYLE).not.toMatch(/font-size: 0\.\d+em/)
+    for (const [, points] of SHEET_STYLE.matchAll(/font-size: ([\d.]+)pt/g)) expect(Number(points)).toBeGreaterThanOrEqual(7)
+  })
+
+  it('keeps a weight of three figures in one line', () => {
+    const facts = factsOf({})
+    const painted = paintSheet(SHEET_KINDS.customer({ ...facts, limit: facts.limit && { ...facts.limit, watered: 71.55 } }, OPTIONS))
+    expect(elementsOf(painted).filter(({ children }) => children[0] === '71.5 kg / 157.7 lb').map(({ attributes }) => attributes['class'])).toEqual(['value long'])
+    expect(SHEET_STYLE).toMatch(/\.figure \.value \{[^}]*white-space: nowrap/)
   })
 
   it('sets a page smaller the more is on it, square letters counting twice', () => {

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest'
 import { onPaper } from '../../../src/words/onPaper'
 import { dayText } from '../../../src/words/care'
 import { massText } from '../../../src/words/amounts'
-import { massFigure, potWidthText, potWidthUpToText, waterText } from '../../../src/words/sheetAmounts'
+import { shortened } from '../../../src/words/sizeChart'
+import { massFigure, potWidthText, potWidthUpToText, toldMass, waterText } from '../../../src/words/sheetAmounts'
 import { lookMonthsText, lookOftenText, replaceByText } from '../../../src/words/sheetCare'
 import { sheetNoticeText } from '../../../src/words/sheetNotices'
 import { USUAL_HABITS, writeBy, writingHabits } from '../../../src/words/writing'
@@ -20,6 +21,12 @@ describe('amounts on a sheet', () => {
       expect(Number(litres)).toBeLessThanOrEqual(mass + 1e-9)
       expect(Number(quarts) * 0.946352946).toBeLessThanOrEqual(mass + 1e-9)
     }
+  })
+
+  it('are those of a test hang that was done with what they say, in kilograms or in pounds', () => {
+    const pounds = 29.7 * 0.45359237
+    expect([toldMass(13.5125, 13.5), toldMass(13.5125, pounds), toldMass(13.5125, 13.4), toldMass(13.5125, 20), toldMass(13.5125, null)]).toEqual([13.5, pounds, 13.5125, 13.5125, 13.5125])
+    expect(massFigure(toldMass(13.5125, pounds))).toBe('13.4 kg / 29.7 lb')
   })
 
   it('tell one litre as one', () => {
@@ -74,4 +81,8 @@ describe('on paper', () => {
 it('a sheet that withholds its weight says so to the maker', () => {
   expect(sheetNoticeText({ code: 'FAILS' })).toMatch(/tells no weight/)
   expect(sheetNoticeText({ code: 'NOT_KNOWN' })).toMatch(/tells no weight/)
+})
+
+it('a long name keeps its tag code where it must be short', () => {
+  expect(shortened(`${'long '.repeat(20)}(A7)`)).toBe(`${'long '.repeat(8)}lo… (A7)`)
 })
