@@ -1,7 +1,7 @@
 import type { Element } from '../element'
 
 /** Between a number and its unit, and between a whole and its fraction. */
-const WITHIN = /(?<=\d) (?=(?:kg|lb|g|N|mm|cm|m|in|ft|litres?|quarts?|hours?|days?|months?|years?|%)(?![\p{L}\p{N}])|\d+\/\d)/gu
+const WITHIN = /(?<=\d) (?=(?:kg|lb|g|N|Pa|rad|mm|cm|m|in|ft|litres?|quarts?|s|h|hours?|days?|months?|years?|%)(?![\p{L}\p{N}])|\d+\/\d)/gu
 
 /**
  * A text whose amounts stay in one line each: half of one could be read as another.
