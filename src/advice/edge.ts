@@ -83,6 +83,26 @@ export function* searchEdge<T extends Tried>(steps: readonly number[], at: (valu
   return { edge: { last, beyond, first, before, again }, trials }
 }
 
+/** Only the last value that holds before the first that does not: as `searchEdge` finds it, with nothing tried beyond; null where none holds. */
+export function lastThatHolds(steps: readonly number[], holds: (value: number) => boolean, halve: Halve): number | null {
+  let [inner, outer]: [number | null, number | null] = [null, null]
+  for (const step of steps) {
+    if (holds(step)) inner = step
+    else if (inner !== null) {
+      outer = step
+      break
+    }
+  }
+  if (inner === null) return null
+  while (outer !== null) {
+    const middle = halve(inner, outer)
+    if (middle === null) break
+    if (holds(middle)) inner = middle
+    else outer = middle
+  }
+  return inner
+}
+
 /** Runs a search to its end at once. */
 export function finish<Answer>(search: Generator<unknown, Answer, void>): Answer {
   let step = search.next()

@@ -1,12 +1,14 @@
 import type { CheckResult } from '../check/checkHanger'
 import type { LinkResult } from '../check/linkResult'
+import { ownHolds } from '../check/ownHolds'
+import { solve } from '../check/solve'
 import { isWorse } from '../check/verdict'
 import { editField, patchDocument, type HangerDocument, type Patch } from '../hanger/document'
 import type { FieldPath } from '../hanger/fields'
 import { resolveDocument } from '../hanger/resolve'
 import { pottedMass } from '../load/pottedMass'
 import { formatSi } from '../quantity/formatSi'
-import { finish, halveTo, searchEdge, type EdgeSearch, type Trial, type Tried } from './edge'
+import { halveTo, lastThatHolds, searchEdge, type EdgeSearch, type Trial, type Tried } from './edge'
 import { checkPatched } from './evaluate'
 
 /** Range searched, kg, and how close the answer is. */
@@ -43,10 +45,8 @@ function patchFor(document: HangerDocument): (mass: number) => Patch {
   }
 }
 
-/** How one mass was borne: what of the hanger does not hold, where it does not. */
-export interface PotTrial extends Tried {
-  readonly check: CheckResult | null
-}
+/** How one mass was borne. */
+export type PotTrial = Tried
 
 /** The masses that are scanned, kg: in doublings. */
 function massesTried(): readonly number[] {
@@ -68,7 +68,7 @@ export function searchHeaviestPot(document: HangerDocument): Generator<Trial<Pot
   const loaded = potOfMass(document)
   return searchEdge(massesTried(), (mass) => {
     const check = checkPatched(loaded(mass), {})
-    return { check, holds: check !== null && check.links.every((l) => !isOwn(l) || !isWorse(l.verdict, 'just holds')) }
+    return { holds: check !== null && check.links.every((l) => !isOwn(l) || !isWorse(l.verdict, 'just holds')) }
   }, halveTo(CLOSE))
 }
 
@@ -80,9 +80,13 @@ export function searchHeaviestPot(document: HangerDocument): Generator<Trial<Pot
  */
 export function heaviestPot(document: HangerDocument): HeaviestPot | null {
   if (!isBuildKnown(document)) return null
-  const { edge } = finish(searchHeaviestPot(document))
-  if (edge === null || edge.last.outcome.check === null) return null
-  return { watered: edge.last.value, patch: patchFor(document)(edge.last.value), check: edge.last.outcome.check }
+  const loaded = potOfMass(document)
+  const watered = lastThatHolds(massesTried(), (mass) => {
+    const resolved = resolveDocument(loaded(mass))
+    return resolved.ok && ownHolds(solve(resolved.hanger))
+  }, halveTo(CLOSE))
+  const check = watered === null ? null : checkPatched(loaded(watered), {})
+  return watered === null || check === null ? null : { watered, patch: patchFor(document)(watered), check }
 }
 
 /** A limit may be told only of a hanger whose legs and strands were said, or of a panel those in front and behind. */

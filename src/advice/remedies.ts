@@ -36,10 +36,23 @@ function improves(before: LinkResult | null, after: LinkResult | null): boolean 
   return before.utilisation !== null && after.utilisation !== null && after.utilisation < before.utilisation * (1 - 1e-9)
 }
 
-function tryKind(document: HangerDocument, check: CheckResult, link: LinkCode, kind: RemedyKind): Remedy | null {
+/** The check of a document with a patch, each made once: what does not mend one link is tried on others too. */
+function checksOf(document: HangerDocument): (patch: Patch) => CheckResult | null {
+  const made = new Map<string, CheckResult | null>()
+  return (patch) => {
+    const key = JSON.stringify(patch)
+    const known = made.get(key)
+    if (known !== undefined) return known
+    const after = checkPatched(document, patch)
+    made.set(key, after)
+    return after
+  }
+}
+
+function tryKind(checked: (patch: Patch) => CheckResult | null, check: CheckResult, link: LinkCode, kind: RemedyKind): Remedy | null {
   let best: Remedy | null = null
   for (const patch of kind.patches(check)) {
-    const after = checkPatched(document, patch)
+    const after = checked(patch)
     if (after === null || harmed(check, after, [link]) !== null) continue
     const mended = worstOfLink(after, link)
     if (!improves(worstOfLink(check, link), mended)) continue
@@ -64,11 +77,12 @@ export function* searchRemedies(document: HangerDocument, check: CheckResult): G
   }
   const planned = answers['make.stage'] === 'planned'
   const seen = new Set<RemedyCode>()
+  const checked = checksOf(document)
   for (const link of linksToMend(check)) {
     const kinds = REMEDY_KINDS.filter((kind) => kind.helps.includes(link) && (planned || !kind.plannedOnly)).sort((a, b) => a.cost - b.cost)
     for (const kind of kinds) {
       if (seen.has(kind.code)) continue
-      const remedy = tryKind(document, check, link, kind)
+      const remedy = tryKind(checked, check, link, kind)
       if (remedy === null) continue
       seen.add(kind.code)
       yield remedy

@@ -32,12 +32,28 @@ export function slingInput({ plan, mass }: BatteryInput, stiffness: number, cent
   }
 }
 
+/** Batteries that are kept: those of two hangers. */
+const KEPT = 40
+const known = new Map<string, CaseSling>()
+
+/** Solves a battery, or finds it among the last that were solved: whoever changes only the place, or takes a change back, asks for the same slings again. */
+function keptOr(what: string, input: BatteryInput, solve: (input: BatteryInput) => CaseSling): CaseSling {
+  const key = what + JSON.stringify(input)
+  const solved = known.get(key) ?? solve(input)
+  known.delete(key)
+  known.set(key, solved)
+  if (known.size > KEPT) known.delete(known.keys().next().value ?? '')
+  return solved
+}
+
 /**
  * Solves one load case as drawn, off centre, and with legs longer and shorter by the tolerance, bedded
  * in (stiffer legs share a wrong length worse). The worst tension of each leg counts, and never less
  * than its floor; of legs that are alike any may be the worst one.
  */
-export function solveBattery(input: BatteryInput): CaseSling {
+export const solveBattery = (input: BatteryInput): CaseSling => keptOr('whole', input, battery)
+
+function battery(input: BatteryInput): CaseSling {
   const { plan, centre, offset, tolerance } = input
   const onAxis: Vec3 = [0, 0, centre]
   const drawn = solveSling(slingInput(input, input.stiffness, onAxis, []))
@@ -73,7 +89,9 @@ function worstOfEach({ legs, alike }: SlingPlan, slings: readonly SlingResult[])
  * The sling with one leg gone: the worst of all legs that may go. What lasts on two strands and a wall is a rest
  * there; of three legs without a wall two are left, and the pot turns about them.
  */
-export function solveWithoutLeg(input: BatteryInput): CaseSling {
+export const solveWithoutLeg = (input: BatteryInput): CaseSling => keptOr('a leg gone', input, withoutLeg)
+
+function withoutLeg(input: BatteryInput): CaseSling {
   const { plan } = input
   const without = plan.distinct.map((gone): CaseSling => {
     const legs = plan.legs.filter((_, i) => i !== gone)

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { asListed, finish, halveBy, halveTo, searchEdge, type Halve } from '../../../src/advice/edge'
+import { asListed, finish, halveBy, halveTo, lastThatHolds, searchEdge, type Halve } from '../../../src/advice/edge'
 
 /** Searches with a check that says which values hold. */
 function search(steps: readonly number[], holds: (value: number) => boolean, halve: Halve) {
@@ -9,6 +9,7 @@ function search(steps: readonly number[], holds: (value: number) => boolean, hal
     return { holds: holds(value) }
   }, halve))
   expect(trials.map(({ value }) => value)).toEqual(asked)
+  expect(lastThatHolds(steps, holds, halve)).toBe(edge?.last.value ?? null)
   return { asked, edge: edge === null ? null : { last: edge.last.value, beyond: edge.beyond?.value ?? null, first: edge.first.value, before: edge.before?.value ?? null, again: edge.again } }
 }
 

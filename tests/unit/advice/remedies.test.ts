@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { answerDocument } from '../../../src/advice/answer'
 import { checkPatched } from '../../../src/advice/evaluate'
-import { heaviestPot, weighedPatch } from '../../../src/advice/heaviestPot'
+import { heaviestPot, isOwn, potOfMass, weighedPatch } from '../../../src/advice/heaviestPot'
 import { findRemedies } from '../../../src/advice/remedies'
 import { smallestCord } from '../../../src/advice/smallestCord'
 import { CATALOGUE_CORDS } from '../../../src/catalogue/cords'
 import { governingOf } from '../../../src/check/checkHanger'
 import { LINKS } from '../../../src/check/linkResult'
+import { OWN_LINKS, ownHolds } from '../../../src/check/ownHolds'
 import { isWorse } from '../../../src/check/verdict'
 import { DEMOS } from '../../../src/hanger/demos'
 import { EMPTY_DOCUMENT, patchDocument, type HangerDocument } from '../../../src/hanger/document'
@@ -102,6 +103,14 @@ describe('the heaviest pot', () => {
     expect(heaviest).not.toBeNull()
     expect(holds(heaviest?.watered ?? 0)).toBe(true)
     expect(holds((heaviest?.watered ?? 0) + 0.05)).toBe(false)
+  })
+
+  test('is asked of all parts of the hanger, and of no part of the place', () => {
+    const hangers = [...DEMOS.map(({ file }) => demo(file)), patchDocument(document, { 'ring.lies': 'level' })]
+    const all = hangers.flatMap((hanger) => [2, 30].map((mass) => checkPatched(potOfMass(hanger)(mass), {})))
+    const own = new Set(all.flatMap((check) => check?.links.filter(isOwn).map(({ link }) => link) ?? []))
+    expect(LINKS.filter((link) => own.has(link))).toEqual(OWN_LINKS)
+    for (const check of all) expect(check && ownHolds(check.solved)).toBe(check?.links.every((l) => !isOwn(l) || !isWorse(l.verdict, 'just holds')))
   })
 
   test('is heavier on stronger cord and lighter over people', () => {
