@@ -1,6 +1,9 @@
 import { resolve } from 'node:path'
 import vue from '@vitejs/plugin-vue'
 import { defineConfig } from 'vitest/config'
+import { builtCore } from './builtCore.js'
+
+const core = await builtCore()
 
 export default defineConfig({
   root: resolve(import.meta.dirname, '../..'),
@@ -11,6 +14,7 @@ export default defineConfig({
     projects: [
       {
         extends: true,
+        plugins: [core],
         test: {
           name: 'core',
           environment: 'node',
@@ -29,7 +33,7 @@ export default defineConfig({
       },
       {
         extends: true,
-        plugins: [vue()],
+        plugins: [core, vue()],
         test: { name: 'renderer', environment: 'happy-dom', isolate: false, include: ['tests/unit/renderer/**/*.test.ts'], benchmark: { include: [] } },
       },
     ],
