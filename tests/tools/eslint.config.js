@@ -110,5 +110,7 @@ export default tseslint.config(
     ...tseslint.configs.disableTypeChecked,
     languageOptions: { globals: globals.node, parserOptions: { projectService: false, project: false } },
   },
+  // Its functions run in the page, by their source text.
+  { files: ['tests/desktop/standin/pageBridge.mjs'], languageOptions: { globals: globals.browser } },
   { files: ['**/*.cjs'], rules: { '@typescript-eslint/no-require-imports': 'off' }, languageOptions: { sourceType: 'commonjs' } },
 )

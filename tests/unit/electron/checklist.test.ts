@@ -86,7 +86,7 @@ describe('Electron’s security checklist', () => {
     isHeldBy('unit/electron/main/servePages.test.ts', 'nothing can be sent')
   })
   test('19 the fuses are set where the app is packed', () => {
-    const configuration = readFileSync(join(root, 'packaging/electron-builder.yml'), 'utf8')
+    const configuration = readFileSync(join(root, 'electron/packaging/electron-builder.yml'), 'utf8')
     for (const fuse of ['runAsNode', 'enableNodeOptionsEnvironmentVariable', 'enableNodeCliInspectArguments', 'grantFileProtocolExtraPrivileges']) expect(configuration).toContain(`${fuse}: false`)
     for (const fuse of ['onlyLoadAppFromAsar', 'enableEmbeddedAsarIntegrityValidation', 'enableCookieEncryption']) expect(configuration).toContain(`${fuse}: true`)
   })

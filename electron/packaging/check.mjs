@@ -1,5 +1,5 @@
 // Checks how the app is packed, as far as can be done without Electron's runtime: the configuration against its schema,
-// what goes into the package, and that the packed command line runs by itself. `node packaging/check.mjs`
+// what goes into the package, and that the packed command line runs by itself. `node electron/packaging/check.mjs`
 import { spawnSync } from 'node:child_process'
 import { chmodSync, cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 
 const here = import.meta.dirname
-const root = join(here, '..')
+const root = join(here, '../..')
 const scratch = mkdtempSync(join(tmpdir(), 'strandwise-packaging-'))
 const failed = []
 
@@ -33,9 +33,12 @@ const FUSES = {
 }
 
 try {
-  const set = run('npm', ['ci', '--ignore-scripts'], { cwd: here })
+  // Its packages stay out of the project.
+  const tools = join(scratch, 'tools')
+  for (const name of ['package.json', 'package-lock.json', '.npmrc']) cpSync(join(here, name), join(tools, name))
+  const set = run('npm', ['ci', '--ignore-scripts'], { cwd: tools })
   if (set.code !== 0) throw new Error(`Its packages could not be installed: ${set.err}`)
-  const require = createRequire(join(here, 'package.json'))
+  const require = createRequire(join(tools, 'package.json'))
   const { validateConfiguration } = require('app-builder-lib/out/util/config/config.js')
   const { DebugLogger } = require('builder-util')
   const yaml = require('js-yaml')
@@ -73,7 +76,7 @@ try {
   const stray = names.filter((name) => name !== '/package.json' && name !== '/out' && !name.startsWith('/out/'))
   check('nothing goes along but the bundles and package.json', stray.length === 0, stray.join(', '))
   check('no source maps go along', !names.some((name) => name.endsWith('.map')))
-  for (const name of ['/out/main/index.js', '/out/main/cli.js', '/out/preload/preload.cjs', '/out/renderer/index.html']) check(`${name} is there`, names.includes(name))
+  for (const name of ['/out/main/index.js', '/out/main/cli.js', '/out/main/batchWorker.js', '/out/preload/preload.cjs', '/out/renderer/index.html']) check(`${name} is there`, names.includes(name))
 
   const unpacked = join(scratch, 'unpacked')
   asar.extractAll(archive, unpacked)
