@@ -78,7 +78,7 @@ export function choiceNotes(choice: ChoiceFound): readonly string[] {
 /** What goes for all answers to a question alike: a test hang that was left out, and for which hanger they are. */
 export const choiceGroupNotes = (choice: Choice): readonly string[] => [
   ...(choice.isForNext ? ['This hanger is made: for the next one.'] : []),
-  ...(choice.found && choice.isUntested ? ['The test hang of the present hanger was left out: it is no test of another.'] : []),
+  ...(choice.found && choice.isUntested ? ['Where it would be tied anew, the test hang of the present hanger was left out: it is no test of another.'] : []),
 ]
 
 const labels = (paths: readonly (keyof typeof FIELD_WORDS)[]): string => paths.map((path) => `“${FIELD_WORDS[path].label}”`).join(', ')
