@@ -1,7 +1,7 @@
 import type { Chance } from './chance'
 
 /** Texts that readers of numbers, units, JSON and tables have stumbled over. */
-const NASTY_TEXTS = [
+export const NASTY_TEXTS = [
   '', ' ', '0', '-0', '-1', '1e308', '1e-320', '1e999', '-1e999', 'NaN', 'Infinity', '-Infinity mm', '0x10', '1_000', '١٢ mm', '１２ｍｍ', '½ in', '1/0 in', '0/0', '1//2 in', '3 mm mm', '3 furlongs', '12,5,5 kg', '1.2.3', "5' 6\" 7'",
   '1e5 mm', '.5 m', '5. m', '+-3 mm', '2^10 mm', '9'.repeat(400), `0.${'0'.repeat(400)}1 m`, `${'9'.repeat(40)}/${'7'.repeat(40)} in`, '((((1))))', '1+'.repeat(200) + '1', 'yes', 'no', 'true', 'null', 'undefined', '__proto__', 'constructor', 'toString',
   '\u0000', '\uFEFF3 mm', '\u202E3 mm', '\uD800', '👩‍🌾', 'a\u0301'.repeat(50), '=1+1', '@SUM(A1)', '"', '\\', '\n', '\r\n', ';', ',', '\t', '2026-02-30', '9999-99-99', '-271821-04-21', '2026-11-26T99:99',

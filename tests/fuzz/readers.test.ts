@@ -2,21 +2,16 @@ import { expect, test } from 'vitest'
 import { DEMOS } from '../../src/hanger/demos'
 import { parseDocument } from '../../src/hanger/parse'
 import { resolveDocument } from '../../src/hanger/resolve'
+import { CHECKED, SEED, tell, TRIES } from './asked'
 import { chanceOf } from './chance'
 import { harmOf, newTally } from './hostile'
 import { oddNumbers } from './wholesome'
-
-/** A short run of the same seed each time; `npm run fuzz` asks for more, and tells how it went. */
-const TRIES = Number(process.env['STRANDWISE_FUZZ_TRIES'] ?? 2000)
-const SEED = Number(process.env['STRANDWISE_FUZZ_SEED'] ?? 20261126)
-/** Every how many files that can be read are checked whole. */
-const CHECKED = 20
 
 test('hostile files do no harm: no crash, no number that is none, nothing on a prototype, nothing lost in writing', () => {
   const chance = chanceOf(SEED)
   const tally = newTally()
   for (let i = 0; i < TRIES; i++) expect(harmOf(chance, tally, i % CHECKED === 0)).toBeNull()
-  if (TRIES > 10_000) console.log(`${JSON.stringify(tally)}\n`)
+  tell(tally)
   // The mutations must reach every stage, or nothing was tried.
   expect(tally.read).toBeGreaterThan(TRIES / 4)
   expect(tally.resolved).toBeGreaterThan(TRIES / 20)
