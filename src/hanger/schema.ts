@@ -1,4 +1,5 @@
-import * as z from 'zod'
+// The small edition: the same schemas at a third of the code, which is part of the first screen.
+import * as z from 'zod/mini'
 import type { Field } from './field'
 import { FIELD_PATHS, fieldOf, type FieldPath } from './fields'
 import { INSPECTION_FIELDS } from './inspectionFields'
@@ -20,37 +21,37 @@ export function splitPath(path: FieldPath): readonly [string, string] {
 }
 
 /** What the file should hold for a field. */
-function textSchema(field: Field): z.ZodType {
-  if (field.type === 'choice') return z.string().meta({ enum: [...field.choices] }).optional()
-  if (field.type === 'text') return z.string().max(field.max).optional()
-  if (field.type === 'screw') return z.string().meta({ description: 'a screw as its packet names it' }).optional()
-  if (field.type === 'date') return z.string().meta({ format: 'date' }).optional()
-  if (field.kind === 'count') return z.union([z.string(), z.number()]).meta({ description: `whole number from ${field.min} to ${field.max}` }).optional()
-  return z.string().meta({ description: field.kind === 'ratio' ? 'a share or a plain number' : `${field.kind} with its unit, as typed` }).optional()
+function textSchema(field: Field): z.ZodMiniType {
+  if (field.type === 'choice') return z.optional(z.string().check(z.meta({ enum: [...field.choices] })))
+  if (field.type === 'text') return z.optional(z.string().check(z.maxLength(field.max)))
+  if (field.type === 'screw') return z.optional(z.string().check(z.meta({ description: 'a screw as its packet names it' })))
+  if (field.type === 'date') return z.optional(z.string().check(z.meta({ format: 'date' })))
+  if (field.kind === 'count') return z.optional(z.union([z.string(), z.number()]).check(z.meta({ description: `whole number from ${field.min} to ${field.max}` })))
+  return z.optional(z.string().check(z.meta({ description: field.kind === 'ratio' ? 'a share or a plain number' : `${field.kind} with its unit, as typed` })))
 }
 
 /** What is let through to the reader of the field, whose sentence says more than a schema can: a bare number too. */
-const anyText = (): z.ZodType => z.union([z.string(), z.number()]).optional()
+const anyText = (): z.ZodMiniType => z.optional(z.union([z.string(), z.number()]))
 
-function groupSchemas(textOf: (field: Field) => z.ZodType): Record<string, z.ZodType> {
-  const groups: Record<string, Record<string, z.ZodType>> = {}
+function groupSchemas(textOf: (field: Field) => z.ZodMiniType): Record<string, z.ZodMiniType> {
+  const groups: Record<string, Record<string, z.ZodMiniType>> = {}
   for (const path of FIELD_PATHS) {
     const [group, key] = splitPath(path)
     groups[group] = { ...groups[group], [key]: textOf(fieldOf(path)) }
   }
-  return Object.fromEntries(Object.entries(groups).map(([group, shape]) => [group, z.looseObject(shape).optional()]))
+  return Object.fromEntries(Object.entries(groups).map(([group, shape]) => [group, z.optional(z.looseObject(shape))]))
 }
 
-const logSchema = (fields: Readonly<Record<string, Field>>, textOf: (field: Field) => z.ZodType): z.ZodType =>
-  z.array(z.looseObject(Object.fromEntries(Object.entries(fields).map(([column, field]) => [column, textOf(field)])))).optional()
+const logSchema = (fields: Readonly<Record<string, Field>>, textOf: (field: Field) => z.ZodMiniType): z.ZodMiniType =>
+  z.optional(z.array(z.looseObject(Object.fromEntries(Object.entries(fields).map(([column, field]) => [column, textOf(field)])))))
 
 /** The hanger as it was sold: the file of that day as text, and what the check said of it. */
-const SOLD = z.looseObject({ date: z.string().meta({ format: 'date' }), verdict: z.string(), hanger: z.string(), place: z.string(), heaviest: z.number().nullable(), file: z.string() }).optional()
+const SOLD = z.optional(z.looseObject({ date: z.string().check(z.meta({ format: 'date' })), verdict: z.string(), hanger: z.string(), place: z.string(), heaviest: z.nullable(z.number()), file: z.string() }))
 
-const fileSchema = (textOf: (field: Field) => z.ZodType, sold: z.ZodType): z.ZodType => z.looseObject({
+const fileSchema = (textOf: (field: Field) => z.ZodMiniType, sold: z.ZodMiniType): z.ZodMiniType => z.looseObject({
   format: z.literal(FORMAT),
   version: z.number(),
-  name: z.string().max(200).optional(),
+  name: z.optional(z.string().check(z.maxLength(200))),
   ...groupSchemas(textOf),
   pullTests: logSchema(PULL_TEST_FIELDS, textOf),
   inspections: logSchema(INSPECTION_FIELDS, textOf),
@@ -58,7 +59,7 @@ const fileSchema = (textOf: (field: Field) => z.ZodType, sold: z.ZodType): z.Zod
 })
 
 /** The hanger file as text: what is in it, not what it means. Unknown keys are let through. */
-export const HANGER_FILE = fileSchema(anyText, z.unknown().optional())
+export const HANGER_FILE = fileSchema(anyText, z.optional(z.unknown()))
 
 /** JSON Schema (draft 2020-12) of the hanger file. */
 export function hangerFileSchema(): object {

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { PULL_TEST_COLUMNS } from '../hanger/pullTestFields'
 import { hangerFileSchema, splitPath } from '../hanger/schema'
 import { ENTRY_HEADINGS } from './entryHeadings'
@@ -8,21 +8,21 @@ export const SHELF_FORMAT = 'strandwise-shelf'
 export const SHELF_VERSION = 1
 
 /** What is let through to the reader of the value, whose sentence says more than a schema can. */
-const anyText = (): z.ZodType => z.union([z.string(), z.number()]).optional()
-const anyTexts = (keys: readonly string[]): z.ZodType => z.looseObject(Object.fromEntries(keys.map((key) => [key, anyText()])))
+const anyText = (): z.ZodMiniType => z.optional(z.union([z.string(), z.number()]))
+const anyTexts = (keys: readonly string[]): z.ZodMiniType => z.looseObject(Object.fromEntries(keys.map((key) => [key, anyText()])))
 
 const keysOf = (kind: ShelfKind): readonly string[] => SHELF_PATHS[kind].map((path) => splitPath(path)[1])
 
-const entrySchema = (kind: ShelfKind): z.ZodType => z.looseObject({
-  name: z.string().optional(),
-  date: z.string().optional(),
-  note: z.string().optional(),
-  [kind]: anyTexts(keysOf(kind)).optional(),
-  ...(hasPullTests(kind) ? { pullTests: z.array(anyTexts(PULL_TEST_COLUMNS)).optional() } : {}),
+const entrySchema = (kind: ShelfKind): z.ZodMiniType => z.looseObject({
+  name: z.optional(z.string()),
+  date: z.optional(z.string()),
+  note: z.optional(z.string()),
+  [kind]: z.optional(anyTexts(keysOf(kind))),
+  ...(hasPullTests(kind) ? { pullTests: z.optional(z.array(anyTexts(PULL_TEST_COLUMNS))) } : {}),
 })
 
 /** An entry as text, once its kind is known: what is in it, not what it means. Unknown keys are let through. */
-export const ENTRY_SCHEMAS: Readonly<Record<ShelfKind, z.ZodType>> =
+export const ENTRY_SCHEMAS: Readonly<Record<ShelfKind, z.ZodMiniType>> =
   { cord: entrySchema('cord'), pot: entrySchema('pot'), mix: entrySchema('mix'), hook: entrySchema('hook'), ring: entrySchema('ring') }
 
 /** As much as is needed here of a JSON Schema of an object. */
