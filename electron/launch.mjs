@@ -1,4 +1,4 @@
-// The one way in: `start`, `test`, `cli`, `bench`, `fuzz`, `build` and `install`, each after whatever setting up it needs.
+// The one way in: `start`, `test`, `cli`, `bench`, `coverage`, `fuzz`, `mutants`, `build` and `install`, each after whatever setting up it needs.
 import { join } from 'node:path'
 import { output, root } from './launch/places.mjs'
 import { runNode } from './launch/run.mjs'
@@ -13,6 +13,10 @@ const userFolder = (movedByNpm && process.env.INIT_CWD) || process.cwd()
 
 const ready = async () => await ensureInstalled() && await ensureBuilt()
 
+const inRoot = async (script, args, env = {}) =>
+  (await runNode(join(root, script), args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } })).code
+const vitest = ([verb, ...args], env) => inRoot('node_modules/vitest/vitest.mjs', [verb, '-c', 'tests/tools/vitest.config.ts', ...args], env)
+
 const modes = {
   install: async () => await ensureInstalled() ? 0 : 1,
   build: async () => await ready() ? 0 : 1,
@@ -20,19 +24,21 @@ const modes = {
   cli: async (args) =>
     await ready() ? (await runNode(join(output, 'main/cli.js'), args, { cwd: userFolder, stdio: 'inherit' })).code : 2,
   test: async (args) => {
-    if (await ensureInstalled()) return (await runNode(join(root, 'tests/tools/gates.mjs'), args, { cwd: root, stdio: 'inherit' })).code
+    if (await ensureInstalled()) return inRoot('tests/tools/gates.mjs', args)
     console.log('0 passed, 1 failed')
     return 1
   },
   bench: async (args) => {
-    const vitest = ['bench', '--run', '-c', 'tests/tools/vitest.config.ts', ...args]
-    return await ensureInstalled() ? (await runNode(join(root, 'node_modules/vitest/vitest.mjs'), vitest, { cwd: root, stdio: 'inherit' })).code : 1
+    if (!await ready()) return 1
+    const core = args[0] === 'window' ? 0 : await vitest(['bench', '--run', ...args])
+    const window = args.length === 0 || args[0] === 'window' ? await inRoot('tests/bench/window.mjs', []) : 0
+    return core || window
   },
-  fuzz: async ([tries = '1000000', seed = '1']) => {
-    const vitest = ['run', '-c', 'tests/tools/vitest.config.ts', '--testTimeout', '0', 'tests/fuzz']
-    const env = { ...process.env, STRANDWISE_FUZZ_TRIES: tries, STRANDWISE_FUZZ_SEED: seed }
-    return await ensureInstalled() ? (await runNode(join(root, 'node_modules/vitest/vitest.mjs'), vitest, { cwd: root, stdio: 'inherit', env })).code : 1
-  },
+  coverage: async () => await ensureInstalled() ? vitest(['run', '--coverage', '--project', 'core']) : 1,
+  fuzz: async ([tries = '1000000', seed = '1']) => await ensureInstalled()
+    ? vitest(['run', '--testTimeout', '0', 'tests/fuzz'], { STRANDWISE_FUZZ_TRIES: tries, STRANDWISE_FUZZ_SEED: seed })
+    : 1,
+  mutants: async (args) => await ensureInstalled() ? inRoot('tests/mutation/run.mjs', args) : 1,
 }
 
 const [mode = '', ...args] = process.argv.slice(2)

@@ -28,10 +28,10 @@ async function buildInto(folder) {
 /**
  * The core as tests run it once through: every module made plain JavaScript at the start, which Node then loads by
  * itself. The runner would make each anew for every project and hand it over to each worker, which took longer than most tests.
- * @returns {Promise<import('vite').Plugin | null>} null where the tests are watched, and follow each change
+ * @returns {Promise<import('vite').Plugin | null>} null where the tests are watched, and follow each change, or where their coverage is asked for
  */
 export async function builtCore() {
-  if (!process.argv.some((word) => ['run', '--run', 'bench'].includes(word))) return null
+  if (process.argv.includes('--coverage') || !process.argv.some((word) => ['run', '--run', 'bench'].includes(word))) return null
   if (process.env[PLACE] === undefined) {
     mkdirSync(cache, { recursive: true })
     const folder = process.env[PLACE] = mkdtempSync(join(cache, 'core-'))

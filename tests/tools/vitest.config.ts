@@ -11,6 +11,8 @@ export default defineConfig({
     // A slow machine is no failure: nothing here is a timed test.
     testTimeout: 60_000,
     maxWorkers: 2,
+    // Shown by `npm run coverage`; no share of it is asked for.
+    coverage: { provider: 'v8', include: ['src/**/*.ts'], reporter: ['text-summary', 'html'], reportsDirectory: resolve(import.meta.dirname, '../../coverage') },
     projects: [
       {
         extends: true,
