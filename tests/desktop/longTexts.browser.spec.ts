@@ -10,8 +10,8 @@ test('with every text two fifths longer nothing is cut off, at several sizes', a
   test.slow()
   const hanger = hangerPage(page)
   await hanger.open()
-  const look = async (what: string, within: string) => {
-    for (const [width, height] of SIZES) {
+  const look = async (what: string, within: string, sizes: readonly (readonly [number, number])[] = SIZES) => {
+    for (const [width, height] of sizes) {
       await page.setViewportSize({ width, height })
       await lengthenTexts(page)
       expect(await cutOff(page, within), `${what}, ${width} px`).toEqual([])
@@ -26,7 +26,8 @@ test('with every text two fifths longer nothing is cut off, at several sizes', a
     await page.getByRole('button', { name }).first().click()
     await expect(page.getByRole('dialog')).toBeVisible()
     if (name === 'Sheets') await expect(page.locator('dialog article')).toBeVisible({ timeout: 30_000 })
-    await look(name, 'dialog[open]')
+    // A dialog leaves off growing below the widest.
+    await look(name, 'dialog[open]', SIZES.slice(0, 2))
     await page.keyboard.press('Escape')
   }
 })

@@ -41,29 +41,30 @@ test('undo takes a tried remedy back, and redo tries it again', async ({ page })
   await expect(hanger.remedies.getByRole('button', { name: /^Take it back: Use a closed eye/ })).toBeVisible()
 })
 
-test('every kind of remedy that three demos offer is tried on and undone', async ({ page }) => {
-  test.slow()
+/** What a remedy does, whatever the amount: “Use a thicker cord”, “Knot more legs”. */
+const kindOf = (name: string): string => name.split(' ').slice(0, 5).join(' ')
+
+// All are tried on by the same press, so one hanger whose every second part fails stands for others.
+test('every kind of remedy that a demo offers is tried on and undone', async ({ page }) => {
   const hanger = hangerPage(page)
   await hanger.open()
   const undo = page.getByRole('button', { name: 'Undo' })
   const met = new Set<string>()
-  for (const demo of [/^Glazed pot/, /^Class sample/, /^Spider plant/]) {
-    await hanger.openDemo(demo)
-    await expect(undo).toBeDisabled()
-    const before = await hanger.sentences.textContent()
-    for (const rung of await hanger.ladder.getByRole('button').all()) {
-      await rung.click()
-      await expect(hanger.remedies.getByText('Looking for remedies.')).toHaveCount(0)
-      for (const name of await hanger.remedies.getByRole('button', { name: /^Try it/ }).evaluateAll((all) => all.map((button) => button.getAttribute('aria-label') ?? ''))) {
-        if (met.has(name)) continue
-        met.add(name)
-        await hanger.remedies.getByRole('button', { name, exact: true }).click()
-        await expect(hanger.remedies.getByRole('button', { name: name.replace(/^Try it/, 'Take it back'), exact: true })).toBeVisible()
-        await undo.click()
-        await expect(hanger.remedies.getByRole('button', { name, exact: true })).toHaveAttribute('aria-disabled', 'false')
-        await expect(hanger.sentences, `${demo.source}: ${name}`).toHaveText(before ?? '')
-      }
+  await hanger.openDemo(/^Glazed pot/)
+  await expect(undo).toBeDisabled()
+  const before = await hanger.sentences.textContent()
+  for (const rung of await hanger.ladder.getByRole('button').all()) {
+    await rung.click()
+    await expect(hanger.remedies.getByText('Looking for remedies.')).toHaveCount(0)
+    for (const name of await hanger.remedies.getByRole('button', { name: /^Try it/ }).evaluateAll((all) => all.map((button) => button.getAttribute('aria-label') ?? ''))) {
+      if (met.has(kindOf(name))) continue
+      met.add(kindOf(name))
+      await hanger.remedies.getByRole('button', { name, exact: true }).click()
+      await expect(hanger.remedies.getByRole('button', { name: name.replace(/^Try it/, 'Take it back'), exact: true })).toBeVisible()
+      await undo.click()
+      await expect(hanger.remedies.getByRole('button', { name, exact: true })).toHaveAttribute('aria-disabled', 'false')
+      await expect(hanger.sentences, name).toHaveText(before ?? '')
     }
   }
-  expect(met.size).toBeGreaterThan(10)
+  expect(met.size).toBeGreaterThan(8)
 })
