@@ -40,7 +40,8 @@ function hangerOf(document: HangerDocument) {
 const foundIn = ({ needs }: PlaceNeeds): readonly (readonly [UsualPlace, FixingFound])[] =>
   needs.flatMap(({ place, fixings }) => fixings.flatMap((fixing) => (fixing.found ? [[place, fixing] as const] : [])))
 
-const DEMO_DOCUMENTS = DEMOS.map(({ file, text }): readonly [string, HangerDocument] => {
+// Every second demo: each of them is asked of every place.
+const DEMO_DOCUMENTS = DEMOS.filter((_, i) => i % 2 === 0).map(({ file, text }): readonly [string, HangerDocument] => {
   const parsed = parseDocument(text)
   if (!parsed.ok) throw new Error(file)
   return [file, parsed.document]

@@ -1,11 +1,12 @@
 import { execFileSync } from 'node:child_process'
+import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 
 const root = join(import.meta.dirname, '../../..')
-/** The core made plain for these tests; where they are watched, the built app. */
-const core = process.env['STRANDWISE_BUILT_CORE']
-const program = core === undefined ? join(root, 'out/main/cli.js') : join(core, 'cli/main.mjs')
+/** The built app, which starts sooner; before it is built the core as made plain for these tests. */
+const built = join(root, 'out/main/cli.js')
+const program = existsSync(built) ? built : join(process.env['STRANDWISE_BUILT_CORE'] ?? '', 'cli/main.mjs')
 const demos = join(root, 'src/hanger/demos')
 const files = ['fern-over-the-sideboard', 'order-for-a-rented-flat', 'spider-plant-on-the-study-wall'].map((name) => join(demos, `${name}.strandwise`))
 

@@ -1,10 +1,12 @@
-import { mount } from '@vue/test-utils'
-import { expect, test } from 'vitest'
+import { enableAutoUnmount, mount } from '@vue/test-utils'
+import { afterEach, expect, test } from 'vitest'
 import { catalogueEntries, nameEntry, searchCatalogue, type Basis } from '#core'
 import BasisMark from '../../../../renderer/catalogue/BasisMark.vue'
 import CatalogueDialog from '../../../../renderer/catalogue/CatalogueDialog.vue'
 
 const all = catalogueEntries().map(nameEntry)
+
+enableAutoUnmount(afterEach)
 
 async function openCatalogue() {
   const dialog = mount(CatalogueDialog, { attachTo: document.body })
@@ -14,16 +16,13 @@ async function openCatalogue() {
   return { dialog, find, rows }
 }
 
-test('nothing is drawn until it is opened, then every value, the field ready for a word', async () => {
+test('nothing is drawn until it is opened, then every value with how it is known, the field ready for a word', async () => {
   const closed = mount(CatalogueDialog)
   expect(closed.findAll('.row')).toHaveLength(0)
   const { dialog, rows } = await openCatalogue()
   expect(rows()).toHaveLength(all.length)
   expect(document.activeElement).toBe(dialog.get('input').element)
-})
-
-test('every line of a value from memory says so, and no other', async () => {
-  const { rows } = await openCatalogue()
+  // Every line of a value from memory says so, and no other.
   const memory = all.filter(({ basis }) => basis === 'from memory').length
   expect(memory).toBeGreaterThan(20)
   expect(rows().filter((row) => row.get('.basis').text() === 'from memory')).toHaveLength(memory)
@@ -47,10 +46,8 @@ test('nothing found is said, with a word that is near and finds something', asyn
   await dialog.get('.words button').trigger('click')
   expect(dialog.get('input').element.value).toBe('terracotta')
   expect(rows().length).toBeGreaterThan(0)
-})
 
-test('where nothing is near, every word offered finds something', async () => {
-  const { dialog, find } = await openCatalogue()
+  // Where nothing is near, every word offered finds something.
   await find('zeppelin')
   const offered = dialog.findAll('.words button').map((button) => button.text())
   expect(offered.length).toBeGreaterThan(3)

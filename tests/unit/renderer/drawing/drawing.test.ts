@@ -1,6 +1,6 @@
 import { mount, type VueWrapper } from '@vue/test-utils'
 import { describe, expect, it } from 'vitest'
-import { aboveView, CASES, EMPTY_DOCUMENT, frontView, resolveDocument, type CheckResult, type LinkCode } from '#core'
+import { aboveView, EMPTY_DOCUMENT, frontView, resolveDocument, type CheckResult, type LinkCode } from '#core'
 import HangerDrawing from '../../../../renderer/drawing/HangerDrawing.vue'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 
@@ -16,7 +16,7 @@ async function openTables(page: VueWrapper): Promise<void> {
 const numbers = (element: Element | undefined, names: readonly string[]): readonly number[] => names.map((name) => Number(element?.getAttribute(name)))
 
 describe('the drawing', () => {
-  it.each(CASES)('shows the legs in millimetres where the core drew them: %s', (situation) => {
+  it.each(['watered', 'bump', 'gust', 'legParted'] as const)('shows the legs in millimetres where the core drew them: %s', (situation) => {
     const page = draw({ situation })
     for (const [view, drawing] of [['front', frontView(check, situation)], ['above', aboveView(check, situation)]] as const) {
       const lines = page.findAll(`[data-view="${view}"] line[data-leg]`).map((line) => line.element)
