@@ -12,7 +12,10 @@ const DEMOS = [
   { title: /^Two tiers/, name: /^Two tiers/, verdict: 'The hanger holds. The place holds.' },
 ]
 
-test('each demo comes to its verdict, and is drawn in every situation', async ({ page }) => {
+/** One of each arrangement. */
+const DRAWN = [/^Fern over/, /^Herbs in a row/, /^Spider plant/, /^Two tiers/].map(String)
+
+test('each demo comes to its verdict, and one of each arrangement is drawn in every situation', async ({ page }) => {
   const hanger = hangerPage(page)
   await hanger.open()
   for (const { title, name, verdict } of DEMOS) {
@@ -20,6 +23,8 @@ test('each demo comes to its verdict, and is drawn in every situation', async ({
     await expect(page.getByRole('textbox', { name: 'Name of the hanger' })).toHaveValue(name)
     await expect(hanger.sentences).toHaveText(verdict)
     const drawing = hanger.drawing.getByRole('img').first()
+    await expect(drawing).toBeVisible()
+    if (!DRAWN.includes(String(title))) continue
     const pictures = new Set<string>()
     const situations = await hanger.drawing.getByRole('group', { name: 'Situation' }).getByRole('radio').all()
     expect(situations.length).toBeGreaterThan(4)
