@@ -31,14 +31,22 @@ export const FILE_PROBLEM_CODES = [
   'NOT_FOUND',
   /** A folder stands where the file should be. */
   'IS_FOLDER',
+  /** A link stands there that leads to nothing, or back to itself. */
+  'BROKEN_LINK',
+  /** Something stands there that is no file one can keep things in: a pipe, say, or a device. */
+  'NOT_ORDINARY',
   /** The name or the path is longer than the disk allows. */
   'TOO_LONG',
+  /** The disk takes no such name. */
+  'BAD_NAME',
   /** Larger than any hanger file, or any export, can be. */
   'TOO_LARGE',
   /** Not UTF-8 text. */
   'NOT_TEXT',
   /** Another program holds the file. */
   'BUSY',
+  /** The disk, stick or share reported a fault, or answers no more. */
+  'DISK_FAULT',
   /** Somebody else wrote the file since it was last read or saved here; nothing was overwritten. */
   'CHANGED_ON_DISK',
   /** No printer is there, or none that answers. */
@@ -60,7 +68,10 @@ export interface FileFailure {
   readonly problem: FileProblem
 }
 
-/** Stands for one file until the app is closed; means nothing to anyone but its giver. */
+/**
+ * Stands for one file until the app is closed; means nothing to anyone but its giver. Each opening gives another, which
+ * also stands for what was in the file then: by it nothing newer is ever written over unasked.
+ */
 export type FileToken = string
 
 /** A file as it is known to the page: how it is called, and how to ask for it again. */
@@ -189,7 +200,7 @@ export interface StrandwiseBridge {
   /** Reads a file of the folder to tell of it: unlike opening, this makes it neither recent nor the one to be saved over. */
   readListed(token: FileToken): Promise<ReadListedOutcome>
   /** Keeps what is not saved yet for the next start, should this one end without closing; null: nothing is unsaved any more. */
-  keepDraft(draft: string | null): Promise<void>
+  keepDraft(draft: string | null): Promise<SaveOutcome>
   /** What was left unsaved when the app last ended without closing. */
   takeDraft(): Promise<string | null>
   /** Whether closing the window now would lose something; if so, the user is asked first. */

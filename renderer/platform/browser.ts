@@ -86,7 +86,8 @@ export function browserPlatform(): Platform {
     openRecent: async (token) => {
       try {
         const handle = known.get(token)?.handle
-        if (handle) return await read(token, await handle.getFile(), handle)
+        // A token of its own: what the page still holds may be of an earlier opening, if it does not take this one.
+        if (handle) return await read(newToken(), await handle.getFile(), handle)
       } catch (error) {
         return failureOf(error)
       }

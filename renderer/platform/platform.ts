@@ -47,7 +47,7 @@ export interface Platform {
   /** Reads a file of the folder to tell of it; to work on it, it is opened by `openRecent`. */
   readListed(token: FileToken): Promise<ReadListedOutcome>
   /** Keeps what is not saved yet for the next start, should this one end without closing; null: nothing is unsaved any more. */
-  keepDraft(draft: string | null): Promise<void>
+  keepDraft(draft: string | null): Promise<SaveOutcome>
   /** What was left unsaved when the app last ended without closing. */
   takeDraft(): Promise<string | null>
   /** Whether closing now would lose something; if so, the user is asked first. */

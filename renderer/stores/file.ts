@@ -1,6 +1,6 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowRef, watch, type InjectionKey } from 'vue'
-import { dropProblemText, droppedText, EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, recoveredText, unknownKeyNames, writeDocument, type FileDeed, type HangerDocument } from '#core'
+import { draftNotKeptText, dropProblemText, droppedText, EMPTY_DOCUMENT, fileOutcomeText, findingText, parseDocument, problemText, recoveredText, unknownKeyNames, writeDocument, type FileDeed, type HangerDocument } from '#core'
 import type { ExportExtension, ExportOutcome, FileProblem, FileToken, NamedFile, OpenOutcome, Paper, RecentHanger } from '../../electron/contract'
 import type { Platform } from '../platform/platform'
 import { texts } from '../texts/texts'
@@ -12,7 +12,7 @@ import { useQuestions } from './questions'
 /** Provided to the app by whoever starts it. */
 export const PLATFORM: InjectionKey<Platform> = Symbol('platform')
 
-/** What is not saved is kept this long after the last change, ms. */
+/** What is not saved is kept this long after a change, ms. */
 const DRAFT_PAUSE = 700
 
 /** What became of a file, to be told: said quietly, or said because something was not done. */
@@ -111,11 +111,23 @@ export function createFile(platform: Platform) {
   }
 
   let keeping: ReturnType<typeof setTimeout> | undefined
-  /** Keeps what is not saved, a moment after the last change. */
+  let couldKeep = true
+  async function keepNow(): Promise<void> {
+    keeping = undefined
+    const outcome = await platform.keepDraft(draftText({ file: current.value?.name ?? null, document: source.document }))
+    // Said once, not after each change.
+    if (!outcome.ok && couldKeep && isDirty.value) complain(draftNotKeptText(outcome.problem.code, outcome.problem.detail))
+    couldKeep = outcome.ok
+  }
+
+  /** Keeps what is not saved, a moment after a change: whoever types without a pause is not left without. */
   function keepDraft(): void {
-    clearTimeout(keeping)
-    if (!isDirty.value) void platform.keepDraft(null)
-    else keeping = setTimeout(() => void platform.keepDraft(draftText({ file: current.value?.name ?? null, document: source.document })), DRAFT_PAUSE)
+    if (isDirty.value) keeping ??= setTimeout(() => void keepNow(), DRAFT_PAUSE)
+    else {
+      clearTimeout(keeping)
+      keeping = undefined
+      void platform.keepDraft(null)
+    }
   }
 
   /** A dropped file keeps its name, so that it can be put where it came from. */

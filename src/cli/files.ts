@@ -1,27 +1,37 @@
-import { createReadStream, readdirSync, readFileSync, statSync } from 'node:fs'
+import { closeSync, createReadStream, openSync, readdirSync, readSync, statSync } from 'node:fs'
 import { join, resolve } from 'node:path'
 import type { BatchWorld } from './batch/command'
 import type { ListFolder } from './listFolder'
 import type { ReadFile } from './readFile'
+import { whyOf } from './whyOf'
 
 /** Largest file that is read, bytes; a hanger file has a few thousand. */
 const LARGEST = 1024 * 1024
 
-const WHY: Readonly<Record<string, string>> = {
-  ENOENT: 'there is no such file.',
-  EISDIR: 'this is a folder, not a file.',
-  EACCES: 'the file may not be read.',
-  EPERM: 'the file may not be read.',
-  ERR_ENCODING_INVALID_ENCODED_DATA: 'the file is not UTF-8 text.',
+/** A file's bytes; null where it has more than are read. What does not tell its size, such as a pipe, is read no further either. */
+function bytesOf(path: string): Uint8Array | null {
+  const fd = openSync(path, 'r')
+  try {
+    const bytes = new Uint8Array(LARGEST + 1)
+    let length = 0
+    for (;;) {
+      const read = readSync(fd, bytes, length, bytes.length - length, null)
+      if (read === 0) return bytes.subarray(0, length)
+      length += read
+      if (length > LARGEST) return null
+    }
+  } finally {
+    closeSync(fd)
+  }
 }
-const whyOf = (error: unknown): string => WHY[error instanceof Error && 'code' in error ? String(error.code) : ''] ?? 'the file could not be read.'
 
 export const readFile: ReadFile = (file) => {
   try {
     const path = resolve(file)
     const { size } = statSync(path)
-    if (size > LARGEST) return { ok: false, why: `the file has ${size} bytes; at most ${LARGEST} are read.` }
-    return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path)) }
+    const bytes = size > LARGEST ? null : bytesOf(path)
+    if (bytes === null) return { ok: false, why: `the file has ${size > LARGEST ? size : `more than ${LARGEST}`} bytes; at most ${LARGEST} are read.` }
+    return { ok: true, text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) }
   } catch (error) {
     return { ok: false, why: whyOf(error) }
   }
@@ -41,7 +51,8 @@ export const listFolder: ListFolder = (path) => {
 export const openFile: BatchWorld['openFile'] = (file) => {
   try {
     const path = resolve(file)
-    return statSync(path).isFile() || !statSync(path).isDirectory() ? { ok: true, pieces: createReadStream(path) } : { ok: false, why: WHY['EISDIR'] ?? '' }
+    if (statSync(path).isDirectory()) return { ok: false, why: 'this is a folder, not a file.' }
+    return { ok: true, pieces: createReadStream(path) }
   } catch (error) {
     return { ok: false, why: whyOf(error) }
   }

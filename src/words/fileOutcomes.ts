@@ -1,9 +1,7 @@
+import { troubleText, type FileTrouble } from './fileTroubles'
+
 /** What was being done with a hanger file, or with a page to be kept or printed, when it went wrong. */
 export type FileDeed = 'open' | 'save' | 'export' | 'print'
-
-/** What stopped it. */
-export type FileTrouble =
-  | 'PERMISSION' | 'READ_ONLY' | 'DISK_FULL' | 'NOT_FOUND' | 'IS_FOLDER' | 'TOO_LONG' | 'TOO_LARGE' | 'NOT_TEXT' | 'BUSY' | 'CHANGED_ON_DISK' | 'NO_PRINTER' | 'OTHER'
 
 export interface FileOutcome {
   readonly code: FileTrouble
@@ -26,10 +24,14 @@ const WHY: Readonly<Record<FileTrouble, (outcome: FileOutcome) => string>> = {
   DISK_FULL: () => 'no room is left on that disk. Make room, or save it in another place.',
   NOT_FOUND: ({ deed }) => (deed === 'open' ? 'it is no longer there. It may have been moved or renamed.' : 'the folder is no longer there. Save it in another place.'),
   IS_FOLDER: () => 'a folder of that name stands there. Choose another name.',
-  TOO_LONG: () => 'the name is too long. Choose a shorter one.',
+  BROKEN_LINK: ({ deed }) => (deed === 'open' ? 'it is a link that leads nowhere.' : 'a link stands there that leads nowhere. Choose another name.'),
+  NOT_ORDINARY: ({ deed }) => (deed === 'open' ? 'it is a device or a pipe, not a file.' : 'a device or a pipe stands there, not a file. Choose another name.'),
+  TOO_LONG: () => 'the name, or the path of its folders, is too long. Choose a shorter one.',
+  BAD_NAME: ({ deed }) => (deed === 'open' ? 'the disk knows no such name.' : 'the disk takes no such name. Choose another.'),
   TOO_LARGE: ({ deed }) => (deed === 'open' ? 'it is larger than any hanger file can be.' : 'it would be larger than such a file can be.'),
   NOT_TEXT: () => 'it is not text, so it is no hanger file.',
   BUSY: () => 'another program holds the file. Close it there and try again.',
+  DISK_FAULT: ({ deed }) => `the disk, stick or share reported a fault or does not answer. See that it is connected, ${deed === 'open' ? 'and try again.' : 'or save it in another place.'}`,
   CHANGED_ON_DISK: () => 'somebody else changed the file since it was opened here.',
   NO_PRINTER: () => 'no printer was found. Switch one on, or save a PDF and print it elsewhere.',
   OTHER: ({ detail }) => `the system said: ${detail}`,
@@ -37,6 +39,10 @@ const WHY: Readonly<Record<FileTrouble, (outcome: FileOutcome) => string>> = {
 
 /** The sentence for a file that could not be opened, saved or written. */
 export const fileOutcomeText = (outcome: FileOutcome): string => `${NOT_DONE[outcome.deed]}: ${WHY[outcome.code](outcome)}`
+
+/** Why what is not saved could not be kept for the case that the app ends before it is. */
+export const draftNotKeptText = (code: FileTrouble, detail: string): string =>
+  `What is not saved could not be kept for the case that Strandwise ends unasked: ${troubleText(code, detail)} Save the hanger often.`
 
 /** A hanger that was not saved when the app last ended, put back as it stood; `file`: the one it came from. */
 export const recoveredText = (file: string | null): string =>

@@ -1,6 +1,6 @@
 import { massLimitText } from './amounts'
 import { dayText } from './care'
-import type { FileTrouble } from './fileOutcomes'
+import { troubleText, type FileTrouble } from './fileTroubles'
 
 /** Said where no folder was chosen yet. */
 export const NO_FOLDER_TEXT = 'Choose the folder you keep your hanger files in. Each is listed here with its verdicts, and found by its name, tag code or lot.'
@@ -16,7 +16,7 @@ export const cutFolderText = (listed: number): string => `More hanger files are 
 export function folderProblemText({ code, detail }: { readonly code: FileTrouble; readonly detail: string }): string {
   if (code === 'NOT_FOUND') return 'The folder is no longer there. It may have been moved or renamed: choose it again.'
   if (code === 'PERMISSION') return 'You may not look into this folder. Choose another.'
-  return `The folder could not be looked into. The system said: ${detail}`
+  return `The folder could not be looked into: ${troubleText(code, detail)}`
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { FileTrouble } from './fileOutcomes'
+import { troubleText, type FileTrouble } from './fileTroubles'
 
 /** What was being done with the shelf when it went wrong. */
 export type ShelfDeed = 'load' | 'save' | 'import' | 'export'
@@ -17,20 +17,7 @@ const NOT_DONE: Readonly<Record<ShelfDeed, string>> = {
   export: 'Nothing was written',
 }
 
-const WHY: Readonly<Record<FileTrouble, (problem: ShelfOutcomeProblem) => string>> = {
-  PERMISSION: () => 'it is not allowed there.',
-  READ_ONLY: () => 'that disk takes no writing.',
-  DISK_FULL: () => 'no room is left.',
-  NOT_FOUND: () => 'the file or its folder is no longer there.',
-  IS_FOLDER: () => 'a folder of that name stands there.',
-  TOO_LONG: () => 'the name is too long.',
-  TOO_LARGE: () => 'it is larger than a shelf can be (1 MB).',
-  NOT_TEXT: () => 'it is not text.',
-  BUSY: () => 'another program holds the file.',
-  CHANGED_ON_DISK: () => 'it was changed elsewhere meanwhile.',
-  NO_PRINTER: () => 'no printer was found.',
-  OTHER: ({ detail }) => `the system said: ${detail}`,
-}
+const whyText = ({ code, detail }: Omit<ShelfOutcomeProblem, 'deed'>): string => (code === 'TOO_LARGE' ? 'it is larger than a shelf can be (1 MB).' : troubleText(code, detail))
 
 /** What is left to do about it. */
 const THEN: Readonly<Record<ShelfDeed, string>> = {
@@ -41,10 +28,10 @@ const THEN: Readonly<Record<ShelfDeed, string>> = {
 }
 
 /** The sentences for a shelf that could not be read, saved, imported or exported. */
-export const shelfOutcomeText = (problem: ShelfOutcomeProblem): string => `${NOT_DONE[problem.deed]}: ${WHY[problem.code](problem)} ${THEN[problem.deed]}`
+export const shelfOutcomeText = (problem: ShelfOutcomeProblem): string => `${NOT_DONE[problem.deed]}: ${whyText(problem)} ${THEN[problem.deed]}`
 
 /** The sentence for a shelf that could not be read, where something is still to be done about it. */
-export const unreadShelfText = (code: FileTrouble, detail: string): string => `${NOT_DONE.load}: ${WHY[code]({ code, deed: 'load', detail })}`
+export const unreadShelfText = (code: FileTrouble, detail: string): string => `${NOT_DONE.load}: ${whyText({ code, detail })}`
 
 /** The sentence for a shelf of which some entries could not be read. `refused`: a sentence for each. */
 export const halfReadShelfText = (refused: readonly string[]): string => `Not all of your shelf could be read. ${refused.join(' ')}`

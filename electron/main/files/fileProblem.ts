@@ -11,10 +11,23 @@ const CODES: Readonly<Record<string, FileProblemCode>> = {
   ENOENT: 'NOT_FOUND',
   ENOTDIR: 'NOT_FOUND',
   EISDIR: 'IS_FOLDER',
+  ELOOP: 'BROKEN_LINK',
   ENAMETOOLONG: 'TOO_LONG',
+  EILSEQ: 'BAD_NAME',
+  ERR_INVALID_ARG_VALUE: 'BAD_NAME',
   EFBIG: 'TOO_LARGE',
   EBUSY: 'BUSY',
   ETXTBSY: 'BUSY',
+  EIO: 'DISK_FAULT',
+  ENODEV: 'DISK_FAULT',
+  ENXIO: 'DISK_FAULT',
+  ESTALE: 'DISK_FAULT',
+  EREMOTEIO: 'DISK_FAULT',
+  ENOTCONN: 'DISK_FAULT',
+  ETIMEDOUT: 'DISK_FAULT',
+  EHOSTDOWN: 'DISK_FAULT',
+  EHOSTUNREACH: 'DISK_FAULT',
+  ENETUNREACH: 'DISK_FAULT',
   ERR_ENCODING_INVALID_ENCODED_DATA: 'NOT_TEXT',
 }
 
@@ -36,11 +49,31 @@ function nameOf(error: unknown): string {
 // Node's own message names the path, which the page is not to know.
 function detailOf(error: unknown): string {
   const errno = errnoOf(error)
+  if (errorCode(error) === 'ERR_INVALID_ARG_VALUE') return errorCode(error)
   if (errno !== null) return [nameOf(error), getSystemErrorMap().get(errno)?.[1]].filter(Boolean).join(': ')
   return error instanceof Error ? error.message : String(error)
+}
+
+/** A file that cannot be had, for a reason the system has no name for. */
+export class FileError extends Error {
+  override readonly name = 'FileError'
+  readonly problem: FileProblemCode
+  constructor(problem: FileProblemCode, message: string) {
+    super(message)
+    this.problem = problem
+  }
+}
+
+// Disks that know no such name call it an invalid argument; so does much else.
+const isBadName = (error: unknown): boolean =>
+  errorCode(error) === 'EINVAL' && error instanceof Error && 'syscall' in error && (error.syscall === 'open' || error.syscall === 'rename')
+
+function codeOf(error: unknown): FileProblemCode {
+  if (error instanceof FileError) return error.problem
+  return isBadName(error) ? 'BAD_NAME' : CODES[nameOf(error)] ?? 'OTHER'
 }
 
 export const fileFailure = (code: FileProblemCode, detail: string): FileFailure => ({ ok: false, problem: { code, detail } })
 
 /** Turns what a file operation threw into an answer for the page. */
-export const failureOf = (error: unknown): FileFailure => fileFailure(CODES[nameOf(error)] ?? 'OTHER', detailOf(error))
+export const failureOf = (error: unknown): FileFailure => fileFailure(codeOf(error), detailOf(error))

@@ -1,10 +1,11 @@
 import { createHash, randomUUID } from 'node:crypto'
 import { basename, resolve } from 'node:path'
 import { HANGER_BYTES_LIMIT, type FileFailure, type FileToken, type NamedFile, type OpenedHanger, type ReadListedOutcome, type SaveOptions, type SaveOutcome } from '../../contract'
-import { errorCode, failureOf, fileFailure } from './fileProblem'
+import { errorCode, failureOf, FileError, fileFailure } from './fileProblem'
 import { readLimited } from './readLimited'
 import { writeAtomic } from './writeAtomic'
 
+/** A file as one opening of it, or one name chosen for it, knows it. */
 interface KnownFile {
   readonly token: FileToken
   readonly path: string
@@ -14,7 +15,7 @@ interface KnownFile {
 
 /** The files the user has pointed at, and what was last seen in them. */
 export interface HangerFiles {
-  /** The token that stands for a path, the same one every time. */
+  /** The token that stands for a path in a list, the same one every time; each opening gives another. */
   readonly tokenFor: (path: string) => FileToken
   /** @throws if the token was never handed out */
   readonly pathOf: (token: FileToken) => string
@@ -46,11 +47,15 @@ export function createHangerFiles(): HangerFiles {
   const byPath = new Map<string, KnownFile>()
   let lastWrite: Promise<unknown> = Promise.resolve()
 
-  function know(path: string): KnownFile {
-    const full = resolve(path)
-    const known = byPath.get(full) ?? { token: randomUUID(), path: full, fingerprint: null }
-    byPath.set(full, known)
+  function know(path: string, fingerprint: string | null): KnownFile {
+    const known = { token: randomUUID(), path: resolve(path), fingerprint }
     byToken.set(known.token, known)
+    return known
+  }
+
+  function knowByPath(path: string): KnownFile {
+    const known = byPath.get(resolve(path)) ?? know(path, null)
+    byPath.set(known.path, known)
     return known
   }
 
@@ -70,29 +75,33 @@ export function createHangerFiles(): HangerFiles {
   async function write(file: KnownFile, text: string, overwrite: boolean): Promise<SaveOutcome> {
     const bytes = new TextEncoder().encode(text)
     if (bytes.length > HANGER_BYTES_LIMIT) return fileFailure('TOO_LARGE', TOO_LARGE)
+    const mine = fingerprintOf(bytes)
+    // What is there already is nobody else's, though it be written by another.
+    const lastLook = async (): Promise<void> => {
+      const found = await fingerprintOnDisk(file.path)
+      if (found !== null && found !== file.fingerprint && found !== mine) throw new FileError('CHANGED_ON_DISK', 'the content is not what was last read or saved')
+    }
     try {
-      if (!overwrite) {
-        const found = await fingerprintOnDisk(file.path)
-        if (found !== null && found !== file.fingerprint) return fileFailure('CHANGED_ON_DISK', 'the content is not what was last read or saved')
-      }
-      await writeAtomic(file.path, bytes, { backup: true })
+      await writeAtomic(file.path, bytes, overwrite ? { backup: true } : { backup: true, lastLook })
     } catch (error) {
+      // A save that failed at its very end has written: the next must not take that for somebody else's.
+      if (await fingerprintOnDisk(file.path).catch(() => null) === mine) file.fingerprint = mine
       return failureOf(error)
     }
-    file.fingerprint = fingerprintOf(bytes)
+    file.fingerprint = mine
     return { ok: true }
   }
 
   return {
-    tokenFor: (path) => know(path).token,
+    tokenFor: (path) => knowByPath(path).token,
     pathOf: (token) => find(token).path,
     async open(path) {
       try {
         const bytes = await readLimited(path, HANGER_BYTES_LIMIT)
         if (!bytes) return fileFailure('TOO_LARGE', TOO_LARGE)
         const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes)
-        const file = know(path)
-        file.fingerprint = fingerprintOf(bytes)
+        // Not the one by path: what the page still holds may be of an earlier opening, if it does not take this one.
+        const file = know(path, fingerprintOf(bytes))
         return { ok: true, hanger: { token: file.token, name: basename(file.path), text } }
       } catch (error) {
         return failureOf(error)
@@ -111,7 +120,7 @@ export function createHangerFiles(): HangerFiles {
       return inTurn(() => write(file, text, overwrite))
     },
     async saveAs(path, text) {
-      const file = know(path)
+      const file = knowByPath(path)
       const outcome = await inTurn(() => write(file, text, true))
       return outcome.ok ? { ok: true, saved: { token: file.token, name: basename(file.path) } } : outcome
     },

@@ -29,10 +29,14 @@ async function freeNameBeside(path: string): Promise<string> {
 /** Read and written like a hanger file: whole or not at all, with a backup, within the same limit. */
 export function createShelfFile(path: string): ShelfFile {
   const files = createHangerFiles()
+  let token = files.tokenFor(path)
   return {
     async load() {
       const outcome = await files.open(path)
-      if (outcome.ok) return { ok: true, text: outcome.hanger.text }
+      if (outcome.ok) {
+        token = outcome.hanger.token
+        return { ok: true, text: outcome.hanger.text }
+      }
       return outcome.problem.code === 'NOT_FOUND' ? { ok: true, text: null } : outcome
     },
     async save(text) {
@@ -41,7 +45,7 @@ export function createShelfFile(path: string): ShelfFile {
       } catch (error) {
         return failureOf(error)
       }
-      return files.save(files.tokenFor(path), text, { overwrite: false })
+      return files.save(token, text, { overwrite: false })
     },
     async setAside() {
       try {

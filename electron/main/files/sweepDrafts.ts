@@ -1,8 +1,8 @@
-import { readdir, rm, stat } from 'node:fs/promises'
+import { lstat, readdir, rm } from 'node:fs/promises'
 import { join } from 'node:path'
 
-/** Names that only a writing of ours gives. */
-const DRAFT = /^\.strandwise-[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}\.tmp$/
+/** Names that only a writing of ours gives: its draft, and the link that says whose turn it is. */
+const DRAFT = /^\.strandwise-([0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}\.tmp|[0-9a-f]{16}\.lock)$/
 
 /** After this long no writing is still at it, ms. */
 const STALE = 3_600_000
@@ -12,7 +12,7 @@ export async function sweepDrafts(folder: string, now: number): Promise<void> {
   const names = await readdir(folder).catch((): string[] => [])
   for (const name of names.filter((one) => DRAFT.test(one))) {
     const path = join(folder, name)
-    const about = await stat(path).catch(() => null)
-    if (about?.isFile() === true && now - about.mtimeMs > STALE) await rm(path, { force: true }).catch(() => undefined)
+    const about = await lstat(path).catch(() => null)
+    if (about?.isDirectory() === false && now - about.mtimeMs > STALE) await rm(path, { force: true }).catch(() => undefined)
   }
 }

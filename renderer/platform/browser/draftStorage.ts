@@ -1,4 +1,5 @@
 import type { Platform } from '../platform'
+import { failureOf } from './fileProblem'
 
 const KEY = 'strandwise.draft.'
 
@@ -30,8 +31,9 @@ export function createDraftStorage(storageOf: () => Storage, pages: OpenPages | 
       try {
         if (draft === null) storageOf().removeItem(KEY + name)
         else storageOf().setItem(KEY + name, draft)
-      } catch {
-        // The browser keeps nothing, or no more: the app does without.
+        return { ok: true }
+      } catch (error) {
+        return failureOf(error) // the browser keeps nothing, or no more
       }
     },
     takeDraft: async () => {
@@ -43,6 +45,8 @@ export function createDraftStorage(storageOf: () => Storage, pages: OpenPages | 
         if (key === undefined) return null
         const draft = storage.getItem(key)
         storage.removeItem(key)
+        // At once its own, should this page end before it keeps another; no larger than what has just gone.
+        if (draft !== null) storage.setItem(KEY + name, draft)
         return draft
       } catch {
         return null

@@ -25,8 +25,17 @@ export const FILE_KINDS: Readonly<Record<FileExtension, FileKind>> = {
   csv: { description: t.kinds.csv, type: 'text/csv' },
 }
 
-/** A file name to offer for what the page calls its hanger. */
+/** Longest name offered, in bytes of UTF-8: usual disks allow 255 with the ending. */
+const NAME_BYTES_LIMIT = 180
+
+function shorten(text: string): string {
+  const characters = [...text]
+  while (new TextEncoder().encode(characters.join('')).length > NAME_BYTES_LIMIT) characters.pop()
+  return characters.join('')
+}
+
+/** A file name to offer for what the page calls its hanger; what the browser does not take of it, it replaces. */
 export function fileName(suggested: string, extension: FileExtension): string {
-  const stem = suggested.replace(/[\p{Cc}\s<>:"/\\|?*]+/gu, ' ').trim().slice(0, 80)
+  const stem = shorten(suggested.replace(/[\p{Cc}\p{Cs}\s<>:"/\\|?*]+/gu, ' ').trim()).trim()
   return `${stem === '' ? t.fileStem : stem}.${extension}`
 }

@@ -118,6 +118,6 @@ test('a hanger of the folder is opened by its token, and only then is it recent'
   const token = outcome.ok ? outcome.listing?.files[0]?.token ?? '' : ''
   expect(await answers.readListed.answer(token)).toEqual({ ok: true, text: '{"cord": 1}' })
   expect(await answers.recent.answer()).toEqual([])
-  expect(await answers.openRecent.answer(token)).toMatchObject({ ok: true, hanger: { token, name: 'fern.strandwise' } })
+  expect(await answers.openRecent.answer(token)).toMatchObject({ ok: true, hanger: { name: 'fern.strandwise', text: '{"cord": 1}' } })
   expect(await answers.recent.answer()).toMatchObject([{ name: 'fern.strandwise' }])
 })

@@ -1,13 +1,16 @@
-import { chmodSync, mkdtempSync, realpathSync, rmSync } from 'node:fs'
+import { chmodSync, existsSync, mkdtempSync, realpathSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach } from 'vitest'
 
+/** Where flushing takes no time, for tests of hundreds of saves. */
+export const IN_MEMORY = existsSync('/dev/shm') ? '/dev/shm' : tmpdir()
+
 /** A new empty folder before each test, gone after it. */
-export function temporaryFolder(): { readonly path: string, file(name: string): string } {
+export function temporaryFolder(within = tmpdir()): { readonly path: string, file(name: string): string } {
   let path = ''
   beforeEach(() => {
-    path = realpathSync(mkdtempSync(join(tmpdir(), 'strandwise-')))
+    path = realpathSync(mkdtempSync(join(within, 'strandwise-')))
     chmodSync(path, 0o777)
   })
   afterEach(() => { rmSync(path, { recursive: true, force: true }) })

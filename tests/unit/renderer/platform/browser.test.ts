@@ -74,6 +74,30 @@ describe('a browser with pickers', () => {
     expect(await platform.saveHangerAs('Fern', 'x'.repeat(1_048_577))).toMatchObject({ problem: { code: 'TOO_LARGE' } })
   })
 
+  test.each(['write', 'close'] as const)('a disk that fills at the %s is told, and nothing of the writing stays', async (at) => {
+    const file = fakeFile('fern.strandwise', null)
+    stubPickers(file)
+    const token = await savedAs('Fern', '1')
+    file.stop = { at, by: new DOMException('full', 'QuotaExceededError') }
+    expect(await platform.saveHanger(token, '2', KEEP)).toMatchObject({ ok: false, problem: { code: 'DISK_FULL' } })
+    expect([file.content, file.drafts]).toEqual(['1', 0])
+    file.stop = null
+    expect(await platform.saveHanger(token, '2', KEEP)).toEqual({ ok: true })
+  })
+
+  test('a file opened again but not taken is not written over by what was opened before', async () => {
+    const file = fakeFile('fern.strandwise', 'mine')
+    stubPickers(file)
+    const first = await platform.openHanger()
+    const token = first.ok ? first.hanger?.token ?? '' : ''
+    file.content = 'theirs'
+    const second = await platform.openRecent(token)
+    expect(second).toMatchObject({ ok: true, hanger: { text: 'theirs' } })
+    expect(await platform.saveHanger(token, 'mine again', KEEP)).toMatchObject({ ok: false, problem: { code: 'CHANGED_ON_DISK' } })
+    expect(file.content).toBe('theirs')
+    expect(await platform.saveHanger(second.ok ? second.hanger?.token ?? '' : '', 'theirs and more', KEEP)).toEqual({ ok: true })
+  })
+
   test('a picker that is dismissed is no failure', async () => {
     stubPickers(null)
     expect(await platform.openHanger()).toEqual({ ok: true, hanger: null })
@@ -85,6 +109,8 @@ describe('a browser with pickers', () => {
     const { save } = stubPickers(fakeFile('fern.svg', null))
     expect(await platform.exportText('Fern / ../kitchen', 'svg', '<svg/>')).toEqual({ ok: true, name: 'fern.svg' })
     expect(save).toHaveBeenCalledWith(expect.objectContaining({ suggestedName: 'Fern .. kitchen.svg' }))
+    await platform.exportText('🪴'.repeat(200), 'svg', '<svg/>')
+    expect(save).toHaveBeenLastCalledWith(expect.objectContaining({ suggestedName: `${'🪴'.repeat(45)}.svg` }))
   })
 })
 

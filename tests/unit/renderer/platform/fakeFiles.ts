@@ -5,14 +5,20 @@ export interface FakeFile {
   readonly handle: FileSystemFileHandle
   /** Null once it is gone. */
   content: string | null
-  /** What writing it comes to; null where it goes well. */
+  /** What beginning to write it comes to; null where it goes well. */
   refusal: DOMException | null
+  /** What stops a writing that has begun, at the piece or at the end; null where it goes well. */
+  stop: { readonly at: 'write' | 'close', readonly by: DOMException } | null
+  /** Drafts of the browser that are neither in place nor given up. */
+  drafts: number
 }
 
 export function fakeFile(name: string, content: string | null): FakeFile {
   const file: FakeFile = {
     content,
     refusal: null,
+    stop: null,
+    drafts: 0,
     handle: {
       name,
       getFile: async () => {
@@ -22,9 +28,19 @@ export function fakeFile(name: string, content: string | null): FakeFile {
       createWritable: async () => {
         if (file.refusal) throw file.refusal
         let draft = ''
+        file.drafts += 1
+        const go = (at: 'write' | 'close'): void => { if (file.stop?.at === at) throw file.stop.by }
         return {
-          write: async (text: string) => { draft += text },
-          close: async () => { file.content = draft },
+          write: async (text: string) => {
+            go('write')
+            draft += text
+          },
+          close: async () => {
+            go('close')
+            file.content = draft
+            file.drafts -= 1
+          },
+          abort: async () => { file.drafts -= 1 },
         }
       },
     } as unknown as FileSystemFileHandle,

@@ -20,6 +20,7 @@ function shell() {
     written: [] as { token: string, text: string, overwrite: boolean }[],
     unsaved: [] as boolean[],
     drafts: [] as (string | null)[],
+    keeps: { ok: true } as SaveOutcome,
     leftBehind: null as string | null,
     chosenName: 'fern.strandwise' as string | null,
     opens: { ok: true, hanger: { token: 'fern', name: 'fern.strandwise', text: writeDocument(fern) } } as OpenOutcome,
@@ -47,7 +48,10 @@ function shell() {
     },
     savePdf: async () => ({ ok: true, name: 'fern.pdf' }),
     exportText: async () => ({ ok: true, name: null }),
-    keepDraft: async (draft) => { state.drafts.push(draft) },
+    keepDraft: async (draft) => {
+      if (draft === null || state.keeps.ok) state.drafts.push(draft)
+      return draft === null ? { ok: true } : state.keeps
+    },
     takeDraft: async () => state.leftBehind,
     setUnsaved: (unsaved) => { state.unsaved.push(unsaved) },
     onMenu: () => stop,
@@ -244,6 +248,31 @@ describe('a hanger that is not saved', () => {
     await file.save()
     await nextTick()
     expect(state.drafts.at(-1)).toBeNull()
+  })
+
+  it('is kept while somebody types without a pause', async () => {
+    const { source, state } = start()
+    for (let n = 0; n < 20; n++) {
+      source.edit('pot.rim', `${100 + n} mm`)
+      await vi.advanceTimersByTimeAsync(300)
+    }
+    expect(state.drafts.length).toBeGreaterThan(5)
+  })
+
+  it('says once that it cannot be kept, and again only after it could be meanwhile', async () => {
+    const { source, state, file } = start()
+    const change = async (rim: string, keeps: SaveOutcome): Promise<string | undefined> => {
+      file.hush()
+      state.keeps = keeps
+      source.edit('pot.rim', rim)
+      await vi.advanceTimersByTimeAsync(1000)
+      return file.message.value?.text
+    }
+    expect(await change('9 cm', failure('DISK_FULL'))).toBe('What is not saved could not be kept for the case that Strandwise ends unasked: no room is left. Save the hanger often.')
+    expect(await change('10 cm', failure('DISK_FULL'))).toBeUndefined()
+    expect(await change('11 cm', { ok: true })).toBeUndefined()
+    expect(await change('12 cm', failure('PERMISSION'))).toContain('it is not allowed there.')
+    expect(source.document.typed).toEqual({ 'pot.rim': '12 cm' })
   })
 
   it('comes back at the next start, not saved, with the name of its file', async () => {

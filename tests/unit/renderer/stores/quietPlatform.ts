@@ -21,7 +21,7 @@ export const QUIET_PLATFORM: Platform = {
   chooseFolder: async () => ({ ok: true, folder: null }),
   listFolder: async () => ({ ok: true, listing: null }),
   readListed: async () => ({ ok: true, text: '' }),
-  keepDraft: async () => undefined,
+  keepDraft: async () => ({ ok: true }),
   takeDraft: async () => null,
   setUnsaved: stop,
   onMenu: () => stop,

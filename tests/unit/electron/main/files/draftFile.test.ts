@@ -26,13 +26,13 @@ test('nothing is left once nothing is unsaved', async () => {
   expect(await readdir(folder.file('memory'))).toEqual([])
 })
 
-test('what is too large, or cannot be written, is done without and keeps the last', async () => {
+test('what is too large, or cannot be written, is told, and keeps the last', async () => {
   const file = draft()
   await file.keep('one')
-  await file.keep('x'.repeat(DRAFT_BYTES_LIMIT + 1))
+  expect(await file.keep('x'.repeat(DRAFT_BYTES_LIMIT + 1))).toMatchObject({ ok: false, problem: { code: 'TOO_LARGE' } })
   expect(await file.take()).toBe('one')
   await writeFile(folder.file('blocked'), '')
   const nowhere = createDraftFile(folder.file('blocked/draft.json'))
-  await nowhere.keep('one')
+  expect(await nowhere.keep('one')).toMatchObject({ ok: false })
   expect(await nowhere.take()).toBeNull()
 })

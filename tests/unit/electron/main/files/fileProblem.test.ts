@@ -43,7 +43,8 @@ describe('what really goes wrong with files', () => {
 
 test.each([
   ['EACCES', 'PERMISSION'], ['EPERM', 'PERMISSION'], ['EROFS', 'READ_ONLY'], ['ENOSPC', 'DISK_FULL'], ['EDQUOT', 'DISK_FULL'],
-  ['EFBIG', 'TOO_LARGE'], ['EBUSY', 'BUSY'], ['ETXTBSY', 'BUSY'], ['EIO', 'OTHER'],
+  ['EFBIG', 'TOO_LARGE'], ['EBUSY', 'BUSY'], ['ETXTBSY', 'BUSY'], ['ELOOP', 'BROKEN_LINK'], ['EILSEQ', 'BAD_NAME'],
+  ['EIO', 'DISK_FAULT'], ['ESTALE', 'DISK_FAULT'], ['ENOTCONN', 'DISK_FAULT'], ['ETIMEDOUT', 'DISK_FAULT'], ['EMFILE', 'OTHER'],
 ] as const)('%s, as Node reports the system\'s number for it, is %s', (name, code) => {
   const errno = -constants.errno[name]
   const reported = getSystemErrorMap().get(errno)?.[0] ?? `Unknown system error ${errno}`

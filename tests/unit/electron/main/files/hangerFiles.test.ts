@@ -21,11 +21,13 @@ async function opened(text: string): Promise<string> {
   return outcome.hanger.token
 }
 
-test('a file has one token, which says nothing of its path', async () => {
+test('a file has one token in lists and another for each opening, which say nothing of its path', async () => {
   const token = await opened('{}')
-  expect(files.tokenFor(path)).toBe(token)
-  expect(files.tokenFor(folder.file('../') + path.slice(folder.path.lastIndexOf('/') + 1))).toBe(token)
-  expect(files.pathOf(token)).toBe(path)
+  const listed = files.tokenFor(path)
+  expect(files.tokenFor(path)).toBe(listed)
+  expect(files.tokenFor(folder.file('../') + path.slice(folder.path.lastIndexOf('/') + 1))).toBe(listed)
+  expect(new Set([listed, token, await opened('{}')]).size).toBe(3)
+  expect([listed, token].map(files.pathOf)).toEqual([path, path])
   expect(token).not.toContain('fern')
   expect(files.tokenFor(folder.file('ivy.strandwise'))).not.toBe(token)
 })

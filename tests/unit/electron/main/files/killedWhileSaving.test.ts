@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { readdir, readFile, utimes, writeFile } from 'node:fs/promises'
+import { lutimes, readdir, readFile, symlink, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { build } from 'vite'
 import { describe, expect, test } from 'vitest'
@@ -62,7 +62,8 @@ test('what a killed save left behind is taken away by a later one, once it is su
   await writeFile(folder.file(draft('a')), 'old')
   await writeFile(folder.file(draft('b')), 'new')
   await writeFile(folder.file('.strandwise-notes.tmp'), 'not ours')
-  for (const name of [draft('a'), '.strandwise-notes.tmp']) await utimes(folder.file(name), 1_700_000_000, 1_700_000_000)
+  await symlink('1@another-machine@x', folder.file(`.strandwise-${'a'.repeat(16)}.lock`))
+  for (const name of [draft('a'), '.strandwise-notes.tmp', `.strandwise-${'a'.repeat(16)}.lock`]) await lutimes(folder.file(name), 1_700_000_000, 1_700_000_000)
   await writeAtomic(folder.file('fern'), new Uint8Array(3), { backup: false })
   expect((await readdir(folder.path)).sort()).toEqual(['.strandwise-notes.tmp', draft('b'), 'fern'].sort())
 })

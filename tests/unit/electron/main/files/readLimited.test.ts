@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process'
 import { mkdir, writeFile } from 'node:fs/promises'
 import { expect, test } from 'vitest'
-import { NotOrdinaryError, readLimited } from '../../../../../electron/main/files/readLimited'
+import { readLimited } from '../../../../../electron/main/files/readLimited'
 import { temporaryFolder } from '../temporaryFolder'
 
 const folder = temporaryFolder()
@@ -19,5 +19,5 @@ test('a folder is told by the system\'s own error', async () => {
 
 test.each(process.platform === 'win32' ? [] : ['pipe'])('a %s nobody writes to is refused at once', async (name) => {
   execFileSync('mkfifo', [folder.file(name)])
-  await expect(readLimited(folder.file(name), 7)).rejects.toBeInstanceOf(NotOrdinaryError)
+  await expect(readLimited(folder.file(name), 7)).rejects.toMatchObject({ name: 'FileError', problem: 'NOT_ORDINARY' })
 })

@@ -33,8 +33,26 @@ test('what was saved leaves nothing', async () => {
   expect(await page('b').takeDraft()).toBeNull()
 })
 
-test('a browser that keeps nothing is done without', async () => {
+test('what was taken is there again should the page that took it end at once', async () => {
+  const { page, close } = browser()
+  await page('a').keepDraft('fern')
+  close('a')
+  await page('b').takeDraft()
+  close('b')
+  expect(await page('c').takeDraft()).toBe('fern')
+})
+
+test('where room is short it is told, and the draft before stays', async () => {
+  const { page, close } = browser()
+  expect(await page('a').keepDraft('fern')).toEqual({ ok: true })
+  const full = { setItem: () => { throw new DOMException('full', 'QuotaExceededError') } } as unknown as Storage
+  expect(await createDraftStorage(() => full, null, 'a').keepDraft('fern and ivy')).toMatchObject({ ok: false, problem: { code: 'DISK_FULL' } })
+  close('a')
+  expect(await page('b').takeDraft()).toBe('fern')
+})
+
+test('a browser that keeps nothing is done without, and says so', async () => {
   const none = createDraftStorage(() => { throw new DOMException('no', 'SecurityError') }, null, 'a')
-  await none.keepDraft('fern')
+  expect(await none.keepDraft('fern')).toMatchObject({ ok: false, problem: { code: 'PERMISSION' } })
   expect(await none.takeDraft()).toBeNull()
 })

@@ -1,0 +1,23 @@
+const WHY: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such file.',
+  ENOTDIR: 'there is no such file.',
+  EISDIR: 'this is a folder, not a file.',
+  EACCES: 'it is not allowed.',
+  EPERM: 'it is not allowed.',
+  EROFS: 'that disk takes no writing.',
+  ENOSPC: 'no room is left on that disk.',
+  EDQUOT: 'no room is left on that disk.',
+  EFBIG: 'the file would be larger than is allowed.',
+  ENAMETOOLONG: 'the name, or the path of its folders, is too long.',
+  ELOOP: 'it is a link that leads nowhere.',
+  EIO: 'the disk, stick or share reported a fault or does not answer.',
+  ENXIO: 'it is a device or a socket, not a file.',
+  ENODEV: 'it is a device or a socket, not a file.',
+  ERR_ENCODING_INVALID_ENCODED_DATA: 'the file is not UTF-8 text.',
+}
+
+/** The end of a sentence: why the system did not do it. */
+export function whyOf(error: unknown): string {
+  if (!(error instanceof Error)) return `${String(error)}.`
+  return 'code' in error ? WHY[String(error.code)] ?? `the system said: ${String(error.code)}.` : error.message
+}
