@@ -1,4 +1,5 @@
 import { writingHabits } from '#core'
+import { heard } from '../faults/heard'
 import type { Answered, Asked, JobName, Step } from './jobs'
 import type { JobQuestion, JobReply } from './messages'
 
@@ -73,7 +74,7 @@ export function jobsIn(start: () => JobWorker): StartJob {
   }
 }
 
-const startWorker = (): JobWorker => new Worker(new URL('./job.worker.ts', import.meta.url), { type: 'module' })
+const startWorker = (): JobWorker => heard(new Worker(new URL('./job.worker.ts', import.meta.url), { type: 'module' }))
 
 /** One worker more than one of whose jobs may run side by side, in turns. */
 export const startJob: StartJob = jobsIn(startWorker)

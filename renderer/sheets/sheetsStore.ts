@@ -1,6 +1,7 @@
 import { defineStore } from 'pinia'
 import { computed, shallowRef, watch } from 'vue'
 import type { HangerDocument, PageFormat, SheetKind } from '#core'
+import { heard } from '../faults/heard'
 import { todayText } from '../shelf/todayText'
 import { useDocument } from '../stores/document'
 import { askSheets, type SheetsAsker, type SheetsWorker } from './askSheets'
@@ -84,7 +85,7 @@ export function createSheets(document: () => HangerDocument, ask: SheetsAsker, {
 }
 
 /** One worker for sheets: a hanger’s own and those of a folder. */
-export const askWorker: SheetsAsker = askSheets((): SheetsWorker => new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' }))
+export const askWorker: SheetsAsker = askSheets((): SheetsWorker => heard(new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' })))
 
 export const useSheets = defineStore('sheets', () => {
   const source = useDocument()

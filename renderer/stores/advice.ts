@@ -1,9 +1,12 @@
 import { defineStore } from 'pinia'
 import { computed, shallowRef, watch } from 'vue'
 import type { HangerDocument, Remedy } from '#core'
+import { heard } from '../faults/heard'
 import type { Advice, AdviceQuestion, AdviceReply } from '../workers/messages'
 import { useDocument } from './document'
 
+/** Answers that are kept for when a change is taken back, or tried again. */
+const KEPT = 8
 /** Time after the last edit before the worker is asked, ms. */
 const QUIET = 150
 
@@ -24,7 +27,22 @@ export function createAdvice(document: () => HangerDocument, start: () => Advice
   const found = shallowRef<readonly Remedy[]>([])
   const state = shallowRef<'asking' | 'done' | 'failed'>('asking')
   let revision = 0
+  let present = document()
   let timer: ReturnType<typeof setTimeout> | undefined
+  // By the document itself, which never changes: undo brings the very same one back.
+  const known = new Map<HangerDocument, Advice | null>()
+
+  function show(advice: Advice | null): void {
+    answer.value = advice
+    found.value = advice?.remedies ?? []
+    state.value = 'done'
+  }
+
+  function keep(asked: HangerDocument, advice: Advice | null): void {
+    known.set(asked, advice)
+    const [oldest] = known.keys()
+    if (known.size > KEPT && oldest !== undefined) known.delete(oldest)
+  }
 
   const worker = start()
   worker.onmessage = ({ data: reply }) => {
@@ -32,18 +50,20 @@ export function createAdvice(document: () => HangerDocument, start: () => Advice
     if (reply.kind === 'progress') found.value = reply.remedies
     else if (reply.kind === 'failed') state.value = 'failed'
     else {
-      answer.value = reply.advice
-      found.value = reply.advice?.remedies ?? []
-      state.value = 'done'
+      keep(present, reply.advice)
+      show(reply.advice)
     }
   }
   worker.onerror = () => { state.value = 'failed' }
 
   watch(document, (asked) => {
     revision += 1
+    present = asked
     state.value = 'asking'
     worker.postMessage({ kind: 'cancel' })
     clearTimeout(timer)
+    const kept = known.get(asked)
+    if (kept !== undefined) return show(kept)
     timer = setTimeout(() => worker.postMessage({ kind: 'ask', revision, document: asked }), QUIET)
   }, { immediate: true })
 
@@ -62,7 +82,7 @@ export function createAdvice(document: () => HangerDocument, start: () => Advice
   }
 }
 
-const startWorker = (): AdviceWorker => new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' })
+const startWorker = (): AdviceWorker => heard(new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' }))
 
 export const useAdvice = defineStore('advice', () => {
   const source = useDocument()

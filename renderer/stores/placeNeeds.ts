@@ -1,6 +1,7 @@
 import { defineStore } from 'pinia'
 import { computed, shallowRef, watch } from 'vue'
 import type { FieldPath, FixingFound, HangerDocument, PlaceNeed } from '#core'
+import { heard } from '../faults/heard'
 import type { PlaceAnswer, PlaceQuestion, PlaceReply } from '../place/messages'
 import { useDocument, type Changes } from './document'
 
@@ -75,7 +76,7 @@ export function createPlaceNeeds(document: () => HangerDocument, start: () => Pl
   return { answer: computed(() => answer.value), needs: computed(() => found.value), state: computed(() => state.value), look, leave, forget }
 }
 
-const startWorker = (): PlaceWorker => new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' })
+const startWorker = (): PlaceWorker => heard(new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' }))
 
 export const usePlaceNeeds = defineStore('placeNeeds', () => {
   const source = useDocument()

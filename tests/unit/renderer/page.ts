@@ -2,7 +2,7 @@ import { createPinia, setActivePinia } from 'pinia'
 import { vi } from 'vitest'
 import { nextTick } from 'vue'
 
-class NoWorker {
+class NoWorker extends EventTarget {
   onmessage = null
   onerror = null
   postMessage = (): void => undefined

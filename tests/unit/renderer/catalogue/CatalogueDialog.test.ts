@@ -1,5 +1,5 @@
-import { enableAutoUnmount, mount } from '@vue/test-utils'
-import { afterEach, expect, test } from 'vitest'
+import { disableAutoUnmount, enableAutoUnmount, mount } from '@vue/test-utils'
+import { afterAll, afterEach, expect, test } from 'vitest'
 import { catalogueEntries, nameEntry, searchCatalogue, type Basis } from '#core'
 import BasisMark from '../../../../renderer/catalogue/BasisMark.vue'
 import CatalogueDialog from '../../../../renderer/catalogue/CatalogueDialog.vue'
@@ -7,6 +7,7 @@ import CatalogueDialog from '../../../../renderer/catalogue/CatalogueDialog.vue'
 const all = catalogueEntries().map(nameEntry)
 
 enableAutoUnmount(afterEach)
+afterAll(disableAutoUnmount)
 
 async function openCatalogue() {
   const dialog = mount(CatalogueDialog, { attachTo: document.body })

@@ -7,7 +7,7 @@ import FieldInput from '../../../../renderer/components/FieldInput.vue'
 import { useDocument } from '../../../../renderer/stores/document'
 import { demoDocument } from '../hangers'
 
-class NoWorker {
+class NoWorker extends EventTarget {
   onmessage = null
   onerror = null
   postMessage = (): void => undefined

@@ -17,7 +17,11 @@ function start() {
     document.value = editField(document.value, 'pot.rim', text)
     await nextTick()
   }
-  return { advice, asked, asks, reply, type, worker }
+  const restore = async (before: typeof EMPTY_DOCUMENT): Promise<void> => {
+    document.value = before
+    await nextTick()
+  }
+  return { advice, asked, asks, reply, type, restore, worker }
 }
 
 beforeEach(() => { vi.useFakeTimers() })
@@ -57,6 +61,22 @@ describe('advice', () => {
     reply({ kind: 'answer', revision: first, advice: { heaviest: 99, remedies: [], loaded: null } })
     expect(advice.answer.value).toBeNull()
     expect(advice.isFresh.value).toBe(false)
+  })
+
+  it('knows at once what it answered of a document that comes back', async () => {
+    const { advice, asks, reply, type, restore } = start()
+    vi.advanceTimersByTime(150)
+    reply({ kind: 'answer', revision: asks()[0]?.revision ?? NaN, advice: { heaviest: 5.5, remedies: [remedy('moreLegs')], loaded: null } })
+    await type('9 cm')
+    vi.advanceTimersByTime(150)
+    reply({ kind: 'answer', revision: asks()[1]?.revision ?? NaN, advice: { heaviest: 7, remedies: [], loaded: null } })
+    expect(advice.answer.value?.heaviest).toBe(7)
+    await restore(EMPTY_DOCUMENT)
+    expect(advice.answer.value?.heaviest).toBe(5.5)
+    expect(advice.remedies.value).toHaveLength(1)
+    expect(advice.isFresh.value).toBe(true)
+    vi.advanceTimersByTime(500)
+    expect(asks()).toHaveLength(2)
   })
 
   it('keeps the last answer, marked as not fresh, while a new one is looked for', async () => {

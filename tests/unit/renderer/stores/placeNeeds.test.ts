@@ -80,7 +80,7 @@ describe('what the place needs', () => {
 
 describe('a fixing tried on', () => {
   beforeEach(() => {
-    vi.stubGlobal('Worker', class { postMessage(): void { /* nothing answers here */ } })
+    vi.stubGlobal('Worker', class extends EventTarget { postMessage(): void { /* nothing answers here */ } })
     setActivePinia(createPinia())
   })
 

@@ -8,12 +8,15 @@ import { useResult } from '../../../../renderer/stores/result'
 import type { AdviceQuestion } from '../../../../renderer/workers/messages'
 import { demoDocument } from '../hangers'
 
-class SilentWorker {
+class SilentWorker extends EventTarget {
   static last: SilentWorker | null = null
   asked: AdviceQuestion[] = []
   onmessage: ((event: MessageEvent) => void) | null = null
   onerror = null
-  constructor() { SilentWorker.last = this }
+  constructor() {
+    super()
+    SilentWorker.last = this
+  }
   postMessage(question: AdviceQuestion): void { this.asked.push(question) }
 }
 

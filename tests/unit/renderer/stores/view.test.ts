@@ -6,7 +6,7 @@ import { useResult } from '../../../../renderer/stores/result'
 import { useView } from '../../../../renderer/stores/view'
 import { demoDocument } from '../hangers'
 
-class NoWorker {
+class NoWorker extends EventTarget {
   onmessage = null
   onerror = null
   postMessage = (): void => undefined
