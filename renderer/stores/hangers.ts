@@ -1,6 +1,7 @@
 import { defineStore } from 'pinia'
 import { computed, inject, shallowReactive, shallowRef } from 'vue'
 import { cutFolderText, fileOutcomeText, folderProblemText, UNCHECKED_TEXT, writingHabits } from '#core'
+import { heard } from '../faults/heard'
 import type { FileProblem, FolderFile, FolderListing } from '../../electron/contract'
 import { unreadCard, type HangerCard } from '../hangers/hangerCard'
 import type { HangerQuestion, HangerReply } from '../hangers/messages'
@@ -114,7 +115,7 @@ export function createHangers(platform: Platform, start: () => HangersWorker) {
   }
 }
 
-const startWorker = (): HangersWorker => new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' })
+const startWorker = (): HangersWorker => heard(new Worker(new URL('../workers/advice.worker.ts', import.meta.url), { type: 'module' }))
 
 export const useHangers = defineStore('hangers', () => {
   const platform = inject(PLATFORM)

@@ -1,6 +1,7 @@
 // Mutation testing of the core: each deciding line is changed, one change at a time, and the tests must notice.
 // `npm run mutants -- src/statics src/load` (a folder or file each; `--tests tests/unit/check` names where the tests are looked for,
-// else those of the three deciding folders; `--slowest 500` leaves out files of tests that take longer, ms; `--workers N`). The report ends with every change that no test noticed.
+// else those of the three deciding folders; `--slowest 500` leaves out files of tests that take longer, ms; `--without
+// ObjectLiteral,ArrayDeclaration` leaves out kinds of changes by the tool's names; `--workers N`). The report ends with every change that no test noticed.
 import { spawnSync } from 'node:child_process'
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -13,7 +14,7 @@ const root = join(here, '../..')
 const DECIDING = ['src/statics', 'src/load', 'src/check']
 const TESTS = ['statics', 'load', 'check'].flatMap((name) => [`tests/unit/${name}`, `tests/reference/${name}`])
 
-const { values, positionals } = parseArgs({ allowPositionals: true, options: { tests: { type: 'string', multiple: true }, workers: { type: 'string', default: '2' }, slowest: { type: 'string', default: '60000' }, report: { type: 'string' } } })
+const { values, positionals } = parseArgs({ allowPositionals: true, options: { tests: { type: 'string', multiple: true }, workers: { type: 'string', default: '2' }, slowest: { type: 'string', default: '60000' }, without: { type: 'string', default: '' }, report: { type: 'string' } } })
 const mutated = (positionals.length ? positionals : DECIDING).map((path) => (path.endsWith('.ts') || /:\d/.test(path) ? path : `${path}/**/*.ts`))
 
 const scratch = mkdtempSync(join(tmpdir(), 'strandwise-mutants-'))
@@ -35,7 +36,7 @@ try {
     mutate: [...mutated, '!src/**/*.d.ts'],
     coverageAnalysis: 'perTest', concurrency: Number(values.workers), dryRunTimeoutMinutes: 60, timeoutMS: 5000, timeoutFactor: 1, checkers: [],
     // What a part is called, and what an error of a programmer says, decides nothing.
-    mutator: { excludedMutations: ['StringLiteral'] },
+    mutator: { excludedMutations: ['StringLiteral', ...values.without.split(',').filter(Boolean)] },
     reporters: ['json', 'progress-append-only'], jsonReporter: { fileName: report },
     warnings: { slow: false, unknownOptions: false }, disableTypeChecks: false, tsconfigFile: 'none.json', allowConsoleColors: false,
   }))
