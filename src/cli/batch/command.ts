@@ -118,8 +118,9 @@ export async function batchCommand(args: readonly string[], world: BatchWorld): 
   if (source === null || files?.length === 0) return 2
   const wanted = request.jobs ?? world.cores
   const isWorth = wanted > 1 && (files === null || files.length >= WORTH_WORKERS)
-  const workers = isWorth ? Array.from({ length: wanted }, () => world.startWorker(source.setting)) : []
+  // Before the workers: where nothing can be written they would wait for ever.
   if (!request.json) await world.write(csvLines([BATCH_COLUMNS]))
+  const workers = isWorth ? Array.from({ length: wanted }, () => world.startWorker(source.setting)) : []
   for await (const results of checkedInOrder(source.tasks, source.setting, workers)) {
     await world.write(request.json ? results.map((result) => `${JSON.stringify(batchJson(result))}\n`).join('') : csvLines(results.map((result) => batchCells(result, COLUMN_NAMES))))
     for (const result of results) worst(exitOf(result))

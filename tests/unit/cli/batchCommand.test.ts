@@ -67,6 +67,23 @@ test('a header that names no fields is told, and nothing is answered', async () 
   expect((await run('name\n')).err).toContain('There is no row')
 })
 
+test('where not even the header can be written it ends at once, with no worker left to wait', async () => {
+  let started = 0
+  await expect(batchCommand(['t.csv', '--jobs', '2'], {
+    readFile: () => ({ ok: false, why: '' }),
+    listFolder: () => null,
+    openFile: () => ({ ok: true, pieces: piecesOf(bytes('name\nA\n'), 7) }),
+    cores: 2,
+    startWorker: () => {
+      started += 1
+      return { postMessage: () => undefined, on: () => undefined, terminate: async () => { started -= 1 } }
+    },
+    write: async () => { throw new Error('full') },
+    complain: () => undefined,
+  })).rejects.toThrow('full')
+  expect(started).toBe(0)
+})
+
 test('a quote that is not closed ends within bounds, and what came before is answered', async () => {
   const { out, err, exit } = await run(`name,pot.rim\nA,17 cm\n"B,17 cm\n${'C,17 cm\n'.repeat(30_000)}`)
   expect(out).toContain('\n2,,A,')
