@@ -4,7 +4,7 @@ import { texts } from '../texts'
 const BYTES_LIMIT = 180
 
 /** Names Windows keeps for devices, whatever their ending. */
-const DEVICES = /^(con|prn|aux|nul|com\d|lpt\d)$/i
+const DEVICES = /^(con|conin\$|conout\$|prn|aux|nul|com[\d¹²³]|lpt[\d¹²³])$/i
 
 const bytesOf = (text: string): number => new TextEncoder().encode(text).length
 

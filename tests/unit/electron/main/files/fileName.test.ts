@@ -11,6 +11,8 @@ test.each([
   ['Größe 3½', 'Größe 3½.pdf'],
   ['con', 'hanger con.pdf'],
   ['LPT1.old', 'hanger LPT1.old.pdf'],
+  ['com¹', 'hanger com¹.pdf'],
+  ['CONIN$', 'hanger CONIN$.pdf'],
   ['Connie', 'Connie.pdf'],
   ['', 'hanger.pdf'],
   ['///', 'hanger.pdf'],

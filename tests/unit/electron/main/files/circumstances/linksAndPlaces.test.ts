@@ -43,6 +43,8 @@ describe.runIf(process.platform !== 'win32')('where files have links and modes',
     chmodSync(folder.file('fern'), mode)
     for (const text of ['second', 'third']) await saveAs('fern', text)
     expect(statSync(folder.file('fern')).mode & 0o7777).toBe(mode)
+    await saveAs('new', 'first')
+    expect(statSync(folder.file('new')).mode & 0o7777).toBe(0o666 & ~process.umask())
   })
 
   test('a pipe, a device or a folder in the file\'s place is told and stays', async () => {
