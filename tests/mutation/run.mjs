@@ -1,7 +1,8 @@
 // Mutation testing of the core: each deciding line is changed, one change at a time, and the tests must notice.
 // `npm run mutants -- src/statics src/load` (a folder or file each; `--tests tests/unit/check` names where the tests are looked for,
 // else those of the three deciding folders; `--slowest 500` leaves out files of tests that take longer, ms; `--without
-// ObjectLiteral,ArrayDeclaration` leaves out kinds of changes by the tool's names; `--workers N`). The report ends with every change that no test noticed.
+// ObjectLiteral,ArrayDeclaration` leaves out kinds of changes by the tool's names; `--report FILE` keeps the tool's own report, and
+// `--again FILE` changes once more only the lines where that report has something unnoticed; `--workers N`). The report ends with every change that no test noticed.
 import { spawnSync } from 'node:child_process'
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -14,8 +15,11 @@ const root = join(here, '../..')
 const DECIDING = ['src/statics', 'src/load', 'src/check']
 const TESTS = ['statics', 'load', 'check'].flatMap((name) => [`tests/unit/${name}`, `tests/reference/${name}`])
 
-const { values, positionals } = parseArgs({ allowPositionals: true, options: { tests: { type: 'string', multiple: true }, workers: { type: 'string', default: '2' }, slowest: { type: 'string', default: '60000' }, without: { type: 'string', default: '' }, report: { type: 'string' } } })
-const mutated = (positionals.length ? positionals : DECIDING).map((path) => (path.endsWith('.ts') || /:\d/.test(path) ? path : `${path}/**/*.ts`))
+const { values, positionals } = parseArgs({ allowPositionals: true, options: { tests: { type: 'string', multiple: true }, workers: { type: 'string', default: '2' }, slowest: { type: 'string', default: '60000' }, without: { type: 'string', default: '' }, report: { type: 'string' }, again: { type: 'string' } } })
+const UNNOTICED = new Set(['Survived', 'NoCoverage'])
+const linesOf = (report) => Object.entries(JSON.parse(readFileSync(report, 'utf8')).files).flatMap(([file, { mutants }]) =>
+  [...new Set(mutants.filter(({ status }) => UNNOTICED.has(status)).map(({ location: { start, end } }) => `${file}:${start.line}-${end.line}`))])
+const mutated = values.again ? linesOf(values.again) : (positionals.length ? positionals : DECIDING).map((path) => (path.endsWith('.ts') ? path : `${path}/**/*.ts`))
 
 const scratch = mkdtempSync(join(tmpdir(), 'strandwise-mutants-'))
 const project = join(scratch, 'project')
@@ -56,7 +60,7 @@ function tell({ files }) {
     const lines = source.split('\n')
     for (const { status, location: { start, end }, replacement } of mutants) {
       counts[status] = (counts[status] ?? 0) + 1
-      if (status !== 'Survived' && status !== 'NoCoverage') continue
+      if (!UNNOTICED.has(status)) continue
       const was = start.line === end.line ? lines[start.line - 1].slice(start.column - 1, end.column - 1) : `${lines[start.line - 1].slice(start.column - 1)} …`
       console.log(`${file}:${start.line}:${start.column} ${status}: ${was.trim()} → ${(replacement ?? '').replace(/\s+/g, ' ').slice(0, 120)}`)
     }

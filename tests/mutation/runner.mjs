@@ -54,6 +54,8 @@ class InProcessRunner {
     this.folders = options.testFolders
     this.slowest = options.slowestTests
     this.required = new Map()
+    /** By mutated file, how many changes of it each file of tests noticed. */
+    this.noticed = new Map()
   }
 
   capabilities() { return { reloadEnvironment: true } }
@@ -137,12 +139,18 @@ class InProcessRunner {
     return { status: DryRunStatus.Complete, tests, mutantCoverage: { static: {}, perTest } }
   }
 
-  /** The tests beside the mutated file first, then the quick ones. */
+  /** The tests that noticed most changes of this file so far, those beside it, then the quick ones. */
   order(files, mutated) {
     const times = existsSync(TIMES) ? JSON.parse(readFileSync(TIMES, 'utf8')) : {}
     const stem = relative(join(process.cwd(), 'src'), mutated).split(sep).join('/').replace(/\.ts$/, '')
-    const rank = (file) => (file === `tests/unit/${stem}.test.ts` ? -1 : times[file] ?? 0)
+    const noticed = this.noticed.get(mutated) ?? {}
+    const rank = (file) => (file === `tests/unit/${stem}.test.ts` ? -0.5 : times[file] ?? 0) - 1e6 * (noticed[file] ?? 0)
     return [...files].sort((a, b) => rank(a) - rank(b))
+  }
+
+  remember(mutated, file) {
+    const noticed = this.noticed.get(mutated) ?? {}
+    this.noticed.set(mutated, { ...noticed, [file]: (noticed[file] ?? 0) + 1 })
   }
 
   async mutantRun({ testFilter, hitLimit, activeMutant, sandboxFileName }) {
@@ -165,7 +173,10 @@ class InProcessRunner {
         tests.push(this.run(file, test))
         if (tests.at(-1).status === TestStatus.Failed) break
       }
-      if (tests.at(-1)?.status === TestStatus.Failed) break
+      if (tests.at(-1)?.status === TestStatus.Failed) {
+        this.remember(sandboxFileName, file)
+        break
+      }
     }
     return toMutantRunResult(determineHitLimitReached(hitCount, most) ?? { status: DryRunStatus.Complete, tests })
   }
