@@ -14,7 +14,14 @@ export function testApi({ chai, expectations }) {
     names.push(name)
     try { return body() } finally { names.pop() }
   }
-  const register = (name, body) => { tests.push({ name: [...names, name].join(' > '), body }) }
+  // What a test reaches is kept by its name, and cases may share one.
+  const seen = new Map()
+  const register = (title, body) => {
+    const name = [...names, title].join(' > ')
+    const times = (seen.get(name) ?? 0) + 1
+    seen.set(name, times)
+    tests.push({ name: times > 1 ? `${name} (${times})` : name, body })
+  }
 
   /** Title of one case: `$name` and `$a.b` are fields of the case, `%s` and its like its values in turn. */
   const titled = (title, row, index) => {
