@@ -72,7 +72,7 @@ function reservoirWater(volume: number, { room, floor, height }: PotShape, state
   const full = volume * WATER_DENSITY.value
   const water: MassRange = state === 'dry' ? NO_MASS : { low: state === 'flooded' ? full : 0, likely: full, high: full }
   // As deep as its share of the room inside.
-  const share = room.volume > 0 ? Math.min(1, volume / room.volume) : 1
+  const share = Math.min(1, volume / room.volume)
   return { part: 'reservoir', mass: water, water, centre: metres(floor + (share * (height - floor)) / 2), basis: 'your own' }
 }
 

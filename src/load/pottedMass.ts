@@ -41,18 +41,16 @@ export function pottedMass(answers: Answers): Readonly<Record<State, PottedState
   const gross = answers['weighed.mass']
   const net = gross === null ? null : gross - (answers['weighed.tare'] ?? 0)
   return Object.fromEntries(STATES.map((state) => [state, net === null
-    ? stateOf(answers, state, estimate[state], estimate[state], false, false)
+    ? stateOf(state, estimate[state], estimate[state], false, false)
     : weighedState(answers, estimate, net, state)])) as Record<State, PottedState>
 }
 
-function stateOf(answers: Answers, state: State, estimate: Estimate, components: readonly Component[], weighed: boolean, tooLight: boolean): PottedState {
-  return { state, mass: massOf(components), centre: centreOf(answers, estimate), components, weighed, tooLight, standing: estimate.some((c) => c.part === 'standingWater') }
+function stateOf(state: State, estimate: Estimate, components: readonly Component[], weighed: boolean, tooLight: boolean): PottedState {
+  return { state, mass: massOf(components), centre: centreOf(estimate), components, weighed, tooLight, standing: estimate.some((c) => c.part === 'standingWater') }
 }
 
-function centreOf(answers: Answers, estimate: Estimate): Metres {
-  const high = massOf(estimate).high
-  return metres(high > 0 ? estimate.reduce((sum, c) => sum + c.mass.high * c.centre, 0) / high : answers['pot.height'] / 2)
-}
+/** Of an estimate with at least its pot in it, which always weighs something. */
+const centreOf = (estimate: Estimate): Metres => metres(estimate.reduce((sum, c) => sum + c.mass.high * c.centre, 0) / massOf(estimate).high)
 
 /**
  * A state of a pot that was weighed: what stood on the scale as one component, with the water each part
@@ -66,11 +64,11 @@ function weighedState(answers: Answers, estimate: Readonly<Record<State, Estimat
   const least = LEAST_SOLID_SHARE.value * net
   const lump = (mass: MassRange, water: MassRange): Component => ({
     // However much water the drawn pot would hold, some of what was weighed is solid.
-    part: 'weighed', mass, water: atMost(water, { low: mass.low - least, likely: mass.likely - least, high: mass.high - least }), centre: centreOf(answers, onScale(state)), basis: 'your own',
+    part: 'weighed', mass, water: atMost(water, { low: mass.low - least, likely: mass.likely - least, high: mass.high - least }), centre: centreOf(onScale(state)), basis: 'your own',
   })
   const exact = massRange(net, net, net)
   const result = (components: readonly Component[], weighed: boolean, tooLight: boolean): PottedState =>
-    stateOf(answers, state, estimate[state], [...components, ...beside], weighed, tooLight)
+    stateOf(state, estimate[state], [...components, ...beside], weighed, tooLight)
   if (state === at) {
     // Whatever the pot is made of, its mix alone weighs this much.
     const mixAlone = estimate[state].find((c) => c.part === 'mix')?.mass.low ?? 0

@@ -22,13 +22,12 @@ const STEPS = 8
  * @example beamDiagram({ ok: true, length: metres(1), supports: [metres(0), metres(1)], reactions: [newtons(5), newtons(5)], forces: [{ at: metres(0), force: newtons(5) }, { at: metres(0.5), force: newtons(-10) }, { at: metres(1), force: newtons(5) }], shear: { at: metres(0), force: newtons(5) }, sagging: { at: metres(0.5), moment: 2.5 }, hogging: { at: metres(0), moment: 0 } }, null).moment[8] // 2.5
  */
 export function beamDiagram(beam: Beam, bendingStiffness: number | null): Diagram {
-  const places = [...new Set<number>([0, ...beam.forces.map((f) => f.at), beam.length])].sort((a, b) => a - b)
+  const places = [...new Set<number>([0, ...beam.forces.map((f) => f.at), beam.length])]
   const at = places.slice(1).flatMap((to, i) => steps(places[i] ?? to, to))
-  // Just after a place the force that stands in it counts, just before it not: ends of a stretch are told apart by its middle.
-  const shear = places.slice(1).flatMap((to, i) => {
-    const from = places[i] ?? to
-    const even = beam.forces.reduce((sum, f) => sum + (f.at < (from + to) / 2 ? f.force : 0), 0)
-    return steps(from, to).map(() => even)
+  // Just after a place the force that stands in it counts, just before it not: the shear of a stretch is that of all before its end.
+  const shear = places.slice(1).flatMap((to) => {
+    const even = beam.forces.reduce((sum, f) => sum + (f.at < to ? f.force : 0), 0)
+    return new Array<number>(STEPS + 1).fill(even)
   })
   return {
     at, shear,

@@ -16,7 +16,7 @@ export interface UpperEnd {
 export const ON_AXIS: UpperEnd = { out: 0, aside: 0 }
 
 export interface TautPathInput {
-  /** Convex profile from the base edge upwards, m. */
+  /** Convex profile from the base edge upwards, m; no two points at one height. */
   readonly profile: readonly ProfilePoint[]
   readonly upper: UpperEnd
   /** Length of one strand from the hanging point to the gathering knot under the middle of the base, m. */
@@ -125,9 +125,9 @@ function pathAt(profile: readonly ProfilePoint[], along: readonly number[], i: n
 
 const runTo = ({ out, aside }: UpperEnd, { r }: ProfilePoint): number => Math.hypot(r - out, aside)
 
-/** Whether one of the points above the leave point pokes through the straight part. */
+/** Whether one of the points above the leave point, all below its upper end, pokes through the straight part. */
 const pokes = (above: readonly ProfilePoint[], leave: ProfilePoint, { out }: UpperEnd, top: number): boolean =>
-  above.some((p) => p.z < top && p.r - out > ((leave.r - out) * (top - p.z)) / (top - leave.z) + 1e-12)
+  above.some((p) => p.r - out > ((leave.r - out) * (top - p.z)) / (top - leave.z) + 1e-12)
 
 /** The strand that brings its upper end level with the pot's highest edge. */
 function leastStrand(profile: readonly ProfilePoint[], along: readonly number[], highest: number, upper: UpperEnd): number {
@@ -138,8 +138,6 @@ function leastStrand(profile: readonly ProfilePoint[], along: readonly number[],
 function bendsAt(below: ProfilePoint | null, leave: ProfilePoint, { out }: UpperEnd, top: number): boolean {
   if (below === null) return true
   const slopeAbove = (leave.r - out) / (top - leave.z)
-  const run = leave.z - below.z
-  if (run <= 0) return leave.r >= below.r
-  const slopeBelow = (leave.r - below.r) / run
+  const slopeBelow = (leave.r - below.r) / (leave.z - below.z)
   return slopeBelow > -slopeAbove - 1e-12
 }

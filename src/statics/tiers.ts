@@ -1,28 +1,5 @@
 import { metres, newtons, radians, type Metres, type Newtons, type Radians } from '../quantity/si'
 
-/** What hangs at a tier: the weight it and all below it bring on the strands above it, and how much of that pulls at the knot under it. */
-export interface TierLoad {
-  readonly above: Newtons
-  readonly below: Newtons
-}
-
-/**
- * Loads of pots hung one under another on strands that run on, from the uppermost: each bears itself and all
- * below it (equilibrium).
- * @example tierLoads([newtons(60), newtons(25), newtons(10)]) // [{ above: 95, below: 35 }, { above: 35, below: 10 }, { above: 10, below: 0 }]
- */
-export const tierLoads = (weights: readonly Newtons[]): readonly TierLoad[] =>
-  weights.map((own, tier) => {
-    const below = weights.slice(tier + 1).reduce((sum, weight) => sum + weight, 0)
-    return { above: newtons(own + below), below: newtons(below) }
-  })
-
-/**
- * The same with one pot lifted out; its strands stay.
- * @example tierLoadsWithout([newtons(60), newtons(25), newtons(10)], 1) // [{ above: 70, below: 10 }, { above: 10, below: 10 }, { above: 10, below: 0 }]
- */
-export const tierLoadsWithout = (weights: readonly Newtons[], tier: number): readonly TierLoad[] => tierLoads(weights.map((weight, i) => (i === tier ? newtons(0) : weight)))
-
 export interface DrawnKnotInput {
   readonly strands: number
   /** Weight of the upper pot, and what hangs from the knot under it, N; not both nothing. */

@@ -34,11 +34,8 @@ export function hangUpright(scene: Scene, pose: Pose): void {
     reach *= 2
     low -= reach
   }
+  // There no leg pulls upwards yet.
   let high = top
-  for (let i = 0; i < WIDENINGS && verticalPull(scene, x, y, high) > weight; i++) {
-    reach *= 2
-    high += reach
-  }
   for (let i = 0; i < HALVINGS; i++) {
     const middle = (low + high) / 2
     if (verticalPull(scene, x, y, middle) < weight) high = middle

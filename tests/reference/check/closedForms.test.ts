@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { metres, newtons, radians } from '../../../src/quantity/si'
-import { afterTurn, splayHoop, wrapGrip } from '../../../src/statics/friction'
-import { criticalHeight } from '../../../src/statics/criticalHeight'
+import { afterTurn, edgeForce, splayHoop, wrapGrip } from '../../../src/statics/friction'
+import { criticalHeight } from '../sling/criticalHeight'
 import { lockedSeatLimit, noSlipOffset, slidingSeatLimit } from '../../../src/statics/seat'
 
 // Textbook statics; expected values are written as the hand formula, or found by summing small pieces.
@@ -23,6 +23,14 @@ describe('cord round a bend (Euler and Eytelwein)', () => {
     const twice = afterTurn(afterTurn(newtons(61), 0.24, radians(1.1)), 0.24, radians(0.6))
     expect(twice).toBeCloseTo(61 * Math.exp(-0.24 * 1.7), 12)
   })
+})
+
+test('an edge bears what two tensions along a bent cord add up to as vectors', () => {
+  for (const [before, after, turn] of [[37, 52, 0.4], [80, 44, 1.9], [25, 25, Math.PI]] as const) {
+    // The cord comes along x and goes on turned; it pulls the edge back along the one and on along the other.
+    const [x, y] = [after * Math.cos(turn) - before, after * Math.sin(turn)]
+    expect(edgeForce(newtons(before), newtons(after), radians(turn))).toBeCloseTo(Math.hypot(x, y), 12)
+  }
 })
 
 describe('wraps round a bundle', () => {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { metres, newtons } from '../../../src/quantity/si'
-import { criticalHeight } from '../../../src/statics/criticalHeight'
+import { criticalHeight } from './criticalHeight'
 import { heaveStiffness } from '../../../src/statics/heave'
 import type { SlingInput } from '../../../src/statics/sling/result'
 import { solveSling } from '../../../src/statics/sling/solveSling'
-import { symmetricSling } from '../../../src/statics/symmetricSling'
+import { symmetricSling } from './symmetricSling'
 import { distance, lowerEnds, restOf, ringed, type Ringed } from './hangers'
 
 // Closed forms of textbook statics for m equal legs: attachment radius a, ring radius r0, s = a - r0,

@@ -55,7 +55,12 @@ describe('the diagrams of a stick', () => {
   test('shear is the slope of the bending, and both close at the free ends', () => {
     const random = seededRandom(613)
     for (let i = 0; i < 40; i++) {
-      const { at, shear, moment } = beamDiagram(randomBeam(random).beam, null)
+      const { beam } = randomBeam(random)
+      const { at, shear, moment, sag } = beamDiagram(beam, null)
+      expect(sag).toBeNull()
+      // Of one length, eight steps between two forces and none between stretches.
+      expect([shear.length, moment.length]).toEqual([at.length, at.length])
+      expect(at.length).toBe(9 * (new Set([0, ...beam.forces.map((f) => f.at), beam.length]).size - 1))
       at.slice(1).forEach((x, n) => {
         const run = x - (at[n] ?? x)
         if (run > 0) expect(((moment[n + 1] ?? NaN) - (moment[n] ?? NaN)) / run).toBeCloseTo(shear[n] ?? NaN, 6)
@@ -86,6 +91,10 @@ test('the diagram of an arm ends in W a3 / (3 E I), and starts with -W a (textbo
 describe('the diagram of a ring under two pulls', () => {
   const { at, moment, sag, shear } = ringDiagram(newtons(90), metres(0.03), EI)
   const middle = (at.length - 1) / 2
+
+  test('runs round half its middle line', () => {
+    expect([at[0], at[middle], at.at(-1)]).toEqual([0, 0.5, 1].map((share) => expect.closeTo(share * Math.PI * 0.03, 12) as number))
+  })
 
   test('agrees with Roark’s case 1 under the pull, at the side, and in how it grows', () => {
     const bending = ringBending(newtons(90), metres(0.03))

@@ -22,6 +22,22 @@ test('a ring of 5 mm steel, 40 mm wide inside, weighs a bar as long as its middl
   expect(massOf({ 'make.top': 'ring', 'ring.wire': '5 mm', 'ring.inside': '40 mm' }).likely - massOf({}).likely).toBeCloseTo(bar, 12)
 })
 
+test('a ring of wood weighs a bar as high as thick, along its middle line', () => {
+  const wood = massOf({ 'make.top': 'ring', 'ring.metal': 'wood', 'ring.wire': '12 mm', 'ring.inside': '70 mm' }).likely - massOf({}).likely
+  expect(wood).toBeCloseTo(545 * 0.012 ** 2 * Math.PI * 0.082, 12)
+})
+
+test('a panel weighs its strands, knotted down to its edge and plain from there round the pot to the end of the fringe', () => {
+  const panel: Patch = {
+    'make.arrangement': 'panel', 'panel.height': '30 cm', 'panel.rise': '7 cm', 'panel.front': '3', 'panel.behind': '5', 'panel.cords': '6',
+    'pot.height': '18 cm', 'pot.rim': '20 cm', 'make.fringe': '15 cm', 'make.top': 'bunched',
+  }
+  const each = (0.3 * 2.5 + 0.07 + 0.18 + 0.2 + 0.15) * 0.0055
+  // Six cords doubled are twelve strands; eleven would go round the pot.
+  expect(massOf(panel).likely - massOf({ ...panel, 'make.cords': '1', 'make.cutLength': '1 m' }).likely).toBeCloseTo(12 * each - 0.0055, 12)
+  expect(massOf({ ...panel, 'panel.front': '4' }).likely - massOf(panel).likely).toBeCloseTo(each, 12)
+})
+
 test('cords counted and cut weigh their number times their length, whatever the build', () => {
   const cut: Patch = { 'make.cords': '8', 'make.cutLength': '5.2 m' }
   expect(massOf(cut).likely).toBeCloseTo(8 * 5.2 * 0.0055, 12)
@@ -46,8 +62,21 @@ describe('soaked', () => {
     const { dry, watered, flooded } = inStates({ 'place.exposure': 'outdoors' })
     expect(dry).toEqual(inside.dry)
     expect(flooded.high).toBeCloseTo(3 * dry.high, 12)
+    // Wetted for certain where it rains into the pot too, by 16 % at least; likely dripping, with one and a half times its mass.
+    expect(flooded.low).toBeCloseTo(1.16 * dry.low, 12)
+    expect(flooded.likely).toBeCloseTo(2.5 * dry.likely, 12)
     expect(watered.low).toBe(dry.low)
     for (const end of ['low', 'likely', 'high'] as const) expect(dry[end] <= watered[end] && watered[end] <= flooded[end]).toBe(true)
+  })
+
+  test('a dry stick is soaked only by rain, by a fifth to three fifths of its mass', () => {
+    const stick: Patch = { 'make.top': 'stick', 'stick.held': 'twoHooks', 'stick.diameter': '18 mm', 'stick.length': '42 cm' }
+    const wood = (exposure: string, state: 'dry' | 'flooded') =>
+      inStates({ ...stick, 'place.exposure': exposure })[state].high - inStates({ 'place.exposure': exposure })[state].high
+    const dry = (Math.PI / 4) * 0.018 ** 2 * 0.42 * 753
+    expect(wood('outdoors', 'dry')).toBeCloseTo(dry, 12)
+    expect(wood('outdoors', 'flooded')).toBeCloseTo(1.6 * dry, 12)
+    expect(wood('steamy', 'flooded')).toBeCloseTo(dry, 12)
   })
 
   test('a steel ring takes up nothing', () => {

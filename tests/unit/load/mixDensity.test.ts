@@ -16,6 +16,13 @@ describe('a mix of the maker’s own', () => {
     expect(basis).toBe('your own')
   })
 
+  test('of which only one or two are known rests on the catalogue', () => {
+    const [bulk, capacity, porosity] = [{ 'mix.bulkDensity': '230 kg/m3' }, { 'mix.capacity': '46 %' }, { 'mix.porosity': '81 %' }]
+    for (const known of [bulk, capacity, porosity, { ...bulk, ...capacity }, { ...bulk, ...porosity }, { ...capacity, ...porosity }]) {
+      expect(of({ 'mix.kind': 'peat', ...known }).basis, JSON.stringify(known)).toBe(POTTING_MIXES.peat.watered.basis)
+    }
+  })
+
   test('only what is given replaces the catalogue’s', () => {
     const kind = POTTING_MIXES.peat
     const heavy = of({ 'mix.kind': 'peat', 'mix.bulkDensity': '310 kg/m3' })

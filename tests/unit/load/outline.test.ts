@@ -88,10 +88,21 @@ describe('what the pot stands in', () => {
     expect(rest[rest.length - 1]).toEqual({ r: 0.101, z: 0.176 })
   })
 
-  test('a cover pot is the body in the cradle', () => {
+  test('the saucer of a square pot or a trough is as wide inside as said, with walls, and as much longer as the trough', () => {
+    const levels = cradledOutline(hangerOf({ ...ROUND, 'pot.shape': 'trough', 'pot.length': '502 mm', 'pot.material': 'plastic', 'saucer.width': '210 mm', 'saucer.depth': '24 mm' }).answers).saucer
+    expect(levels?.map(({ z }) => z)).toEqual([0, 0.024])
+    for (const { round, across, along } of levels ?? []) {
+      expect(round).toBe(false)
+      // Half of 210 mm and of 300 mm more, walls of plastic 2 mm.
+      expect(across).toBeCloseTo(0.107, 12)
+      expect(along).toBeCloseTo(0.257, 12)
+    }
+  })
+
+  test('a cover pot is the body in the cradle, with walls of 7 mm of stoneware', () => {
     const profile = profileOf({ ...ROUND, 'cover.inside': '230 mm', 'cover.height': '190 mm' })
     expect(profile).toHaveLength(2)
-    expect(profile[0]?.r).toBeGreaterThan(0.115)
+    expect(profile[0]?.r).toBeCloseTo(0.122, 12)
     expect(profile[1]).toEqual({ r: profile[0]?.r, z: 0.19 })
   })
 })

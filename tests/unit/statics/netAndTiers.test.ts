@@ -36,6 +36,10 @@ describe('a diamond of square knots', () => {
     expect(tension).toBeCloseTo(2.3 * Math.hypot(1, 0.7), 12)
   })
 
+  test('of a single knot has no strands between rows to pull on', () => {
+    expect(net([3, 1, 4, 6])).toMatchObject({ rows: [[14]], below: [3.5, 3.5, 3.5, 3.5], tension: 0 })
+  })
+
   test('is refused where strands are not four for each knot or rows have no distance', () => {
     for (const count of [0, 3, 6]) expect(diamondNet({ strands: new Array<number>(count).fill(1).map(newtons), spacing: metres(0.07), rowDistance: metres(0.05) })).toEqual({ ok: false, reason: 'notInFours' })
     expect(diamondNet({ strands: [1, 2, 3, 4].map(newtons), spacing: metres(0.07), rowDistance: metres(0) })).toEqual({ ok: false, reason: 'noRowDistance' })

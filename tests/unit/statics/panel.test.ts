@@ -70,6 +70,26 @@ describe('a strand round the front', () => {
     expect(found).toBeGreaterThan(60)
   })
 
+  test('stays on the side: on a piece cut from a cone only strands that nowhere run above or below the piece can be', () => {
+    const decided = { held: 0, byMiddle: 0 }
+    for (let i = 0; i < 600; i++) {
+      const whole = i % 2 === 0 ? side(0.04, 0.14, 0.16) : side(0.14, 0.04, 0.16)
+      const input: PanelStrandInput = { pot: whole, axisFromWall: metres(0.15), across: metres(between(0, 0.25)), fromWall: metres(0), height: metres(between(0.17, 0.3)), knotHeight: metres(between(0.04, 0.12)), knotTurn: radians(between(-3, 0)) }
+      const strand = panelStrand(input)
+      if (!strand.ok) continue
+      const [low, high] = [between(0, 0.04), between(0.12, 0.16)]
+      const heights = Array.from({ length: 81 }, (_, k) => alongStrand(whole, strand, input.knotHeight, k / 80).z)
+      const past = Math.max(low - Math.min(...heights), Math.max(...heights) - high)
+      if (Math.abs(past) < 1e-3) continue
+      const piece = side(radiusAt(whole, metres(low)), radiusAt(whole, metres(high)), high - low)
+      const cut = panelStrand({ ...input, pot: piece, height: metres(input.height - low), knotHeight: metres(input.knotHeight - low) })
+      expect(cut.ok).toBe(past < 0)
+      decided[past > 0 && strand.touch[2] > low && strand.touch[2] < high ? 'byMiddle' : 'held']++
+    }
+    expect(decided.held).toBeGreaterThan(40)
+    expect(decided.byMiddle).toBeGreaterThan(10)
+  })
+
   test('its mirror is on the left', () => {
     const strand = panelStrand(STRAND)
     if (!strand.ok) throw new Error(strand.reason)

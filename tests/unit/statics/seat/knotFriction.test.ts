@@ -47,7 +47,16 @@ describe('friction at the knot', () => {
   it('is not held without any pull, or where an edge has no direction', () => {
     expect(knotFriction([], 0.2).held).toBe(false)
     expect(knotFriction([at(0, 0), at(2, 0), at(4, 0)], 0.2).held).toBe(false)
-    expect(knotFriction([at(0, 3), { ...at(2, 3), edge: [0, 0] }, at(4, 3)], 0.2).held).toBe(false)
+    expect(knotFriction([at(0, 3), { ...at(2, 3), edge: [0, 0] }, at(4, 3)], 0.2)).toMatchObject({ held: false, spare: -1 })
+  })
+
+  it('tells nothing of a grip beyond all numbers', () => {
+    expect(knotFriction([0.4, 2.5, 4.6].map((angle) => ({ ...at(angle, 20), turn: radians(9000) })), 0.2)).toEqual({ held: false, spare: -1 })
+  })
+
+  // Square to a strand the other two give 2 sinh cos 30 of 3 cosh; along it all three give 2 sinh.
+  it('of three equal strands a third of a turn apart has tanh(mu alpha) / sqrt(3) to spare, whatever they pull', () => {
+    for (const pull of [2, 30]) expect(knotFriction([0, 1, 2].map((i) => at(0.4 + (i * 2 * Math.PI) / 3, pull)), 0.13).spare).toBeCloseTo(Math.tanh(0.13 * 1.7) / Math.sqrt(3), 12)
   })
 })
 
@@ -61,6 +70,19 @@ describe('the offset that friction holds', () => {
     const { offset, direction } = heldOffset(input)
     expect(offset / (0.113 * 0.5 * Math.tanh(0.12 * 1.6))).toBeCloseTo(1, 2)
     expect(direction).toBeCloseTo(0.3, 9)
+    expect(heldOffset(input).held).toBe(true)
+  })
+
+  it('is all that is asked where friction would hold more', () => {
+    const most = metres(0.3 * heldOffset(input).offset)
+    expect(heldOffset({ ...input, most })).toEqual({ held: true, offset: most, direction: null })
+  })
+
+  // Upright legs of strain e and length h right a pot up to a^2 / (2 e h) over their attachments (least eigenvalue of its tilt): with W / (4 EA) = 0.025 some 0.41 m.
+  it('is nothing where the pot tips over, however even its strands pull', () => {
+    const soft = pinnedAt(roundSeat({ legs: 4, ring: 0.113, leaveRadius: 0.113, leaveHeight: 0.15, baseRadius: 0.08, rise: 0.63, EA: 500, weight: 50, centre: 0.149 }))
+    const heldAt = (above: number): boolean => heldOffset({ ...input, sling: { ...soft, cg: [soft.cg[0], soft.cg[1], 0.15 + above] }, directions: [] }).held
+    expect([0.3, 0.6].map(heldAt)).toEqual([true, false])
   })
 
   it('grows with friction, is nothing where the knot slips as it is', () => {

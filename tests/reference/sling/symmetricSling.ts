@@ -1,4 +1,4 @@
-import { metres, newtons, radians, type Metres, type Newtons, type Radians } from '../quantity/si'
+import { metres, newtons, radians, type Metres, type Newtons, type Radians } from '../../../src/quantity/si'
 
 export interface SymmetricSlingInput {
   readonly legs: number

@@ -1,4 +1,4 @@
-import { metres, type Metres } from '../quantity/si'
+import { metres, type Metres } from '../../../src/quantity/si'
 
 export interface CriticalHeightInput {
   /** Radius at which the legs hold the pot, and at which they hang from the ring above (0: one hook), m. */
