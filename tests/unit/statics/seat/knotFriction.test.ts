@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { metres, newtons, radians } from '../../../../src/quantity/si'
 import { heldOffset, knotFriction } from '../../../../src/statics/seat/knotFriction'
+import { solveSling } from '../../../../src/statics/sling/solveSling'
 import { pinnedAt } from '../../../../src/statics/seat/slidingSeat'
 import { seededRandom } from '../../quantity/seededRandom'
 import { roundSeat } from './randomSeat'
@@ -83,6 +84,13 @@ describe('the offset that friction holds', () => {
     const soft = pinnedAt(roundSeat({ legs: 4, ring: 0.113, leaveRadius: 0.113, leaveHeight: 0.15, baseRadius: 0.08, rise: 0.63, EA: 500, weight: 50, centre: 0.149 }))
     const heldAt = (above: number): boolean => heldOffset({ ...input, sling: { ...soft, cg: [soft.cg[0], soft.cg[1], 0.15 + above] }, directions: [] }).held
     expect([0.3, 0.6].map(heldAt)).toEqual([true, false])
+  })
+
+  it('is nothing where only two opposite strands carry, though their pulls balance at the knot', () => {
+    const { sling } = input
+    const sagging = { ...sling, cg: [sling.cg[0], sling.cg[1], 0.1] as const, L0: sling.L0.map((length, i) => length + (i % 2) * 0.01) }
+    expect(solveSling(sagging)).toMatchObject({ status: 'LOST_SUPPORT', stable: true, slack: [false, true, false, true] })
+    expect(heldOffset({ ...input, sling: sagging }).held).toBe(false)
   })
 
   it('grows with friction, is nothing where the knot slips as it is', () => {

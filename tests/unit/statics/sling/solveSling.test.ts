@@ -108,6 +108,23 @@ describe('solveSling at a wall', () => {
     }
   })
 
+  it('does not mind from where on the pot its places are measured', () => {
+    const pot: SlingInput = {
+      A: [], B: [], L0: [0.76, 0.76, 0.76, 0.76], EA: [2900, 2900, 2900, 2900], mass: 5, cg: [0.01, 0, 0.08], ell: 0.1, gravity: 9.80665,
+      wall: { n: [1, 0, 0], d: 0.05, contacts: [{ type: 'corner', at: [0.09, 0.08, 0.02] }, { type: 'corner', at: [0.09, -0.07, 0.03] }] },
+    }
+    const square: readonly Vec3[] = [[0.08, 0.08, 0.2], [-0.08, 0.08, 0.2], [-0.08, -0.08, 0.2], [0.08, -0.08, 0.2]]
+    const from = (by: Vec3): SlingResult => solveSling({
+      ...pot, A: square.map(([x, y]) => [x / 2, y / 2, 1] as const), B: square.map((b) => plus(b, by, 1)), cg: plus(pot.cg, by, 1),
+      wall: { ...pot.wall!, contacts: pot.wall!.contacts.map((contact) => (contact.type === 'corner' ? { ...contact, at: plus(contact.at, by, 1) } : contact)) },
+    })
+    const [here, there] = [from([0, 0, 0]), from([0.3, -0.2, 0.5])]
+    if (!('wallN' in here) || !('wallN' in there)) throw new Error(`${here.status} ${there.status}`)
+    expect(total(here.wallN)).toBeGreaterThan(0.5)
+    here.wallN.forEach((force, i) => expect(there.wallN[i]).toBeCloseTo(force, 7))
+    here.T.forEach((force, i) => expect(there.T[i]).toBeCloseTo(force, 7))
+  })
+
   it('feels no more than one push where two contacts are the same, however they share it', () => {
     const [base] = leaning.filter((input) => { const result = solveSling(input); return result.status.startsWith('OK') && 'wallN' in result && result.wallN[0]! > 1 && result.wallN[1] === 0 })
     const wall = base!.wall!
