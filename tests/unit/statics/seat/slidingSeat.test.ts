@@ -161,6 +161,8 @@ describe('what cannot hang so', () => {
     ['ZERO_STIFFNESS', { EA: [2700, 0, 2700, 2700, 2700] }],
     ['BAD_MASS', { mass: 0 }],
     ['BAD_LENGTH', { L0: [0, 1, 1, 1, 1] }],
+    // So short below nothing that not even their free parts would meet.
+    ['BAD_LENGTH', { A: seat.B.map(([x, y]): Vec3 => [3 * x, 3 * y, 0.9]), L0: seat.B.map(([x, y, z]) => -0.95 * Math.hypot(2 * x, 2 * y, 0.9 - z)) }],
     ['NOT_FINITE', { edge: seat.edge.map((): Vec3 => [NaN, 0, 0]) }],
     ['NOT_FINITE', { L0: seat.L0.slice(1) }],
     ['SHORTER_THAN_WAY_ROUND', { L0: seat.L0.map(() => 0.2) }],
