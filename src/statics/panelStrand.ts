@@ -65,7 +65,7 @@ export function panelStrand({ pot, axisFromWall, across, fromWall, height, knotH
   const up = run === 0 ? knot.up : end.up + ((knot.up - end.up) * -end.along) / run
   const { z } = rollUp(pot, { along: 0, up })
   if (!(height > z)) return { ok: false, reason: 'panelTooLow' }
-  const past = pastSide(pot, [z, knotHeight, turnedBack(pot, { along: 0, up }, knot)])
+  const past = pastSide(pot, [z, knotHeight, turnedBack(pot, up, knot)])
   if (past !== null) return { ok: false, reason: past }
   const radius = radiusAt(pot, z)
   const touch: Vec3 = [radius * Math.sin(generator), axisFromWall + radius * Math.cos(generator), z]
@@ -90,13 +90,13 @@ function pastSide({ height }: RoundSide, heights: readonly number[]): 'offRim' |
   return heights.some((z) => z < 0 - height * ROUNDING) ? 'offBase' : null
 }
 
-/** Height where a straight line of the unrolled cone comes nearest to the tip, if that is between its ends, else that of its knot. */
-function turnedBack(pot: RoundSide, from: Unrolled, to: Unrolled): number {
-  const [x, y] = [to.along - from.along, to.up - from.up]
+/** Height where a straight line of the unrolled cone, from its touching point so far up to its knot, comes nearest to the tip, if that is between its ends, else that of its knot. */
+function turnedBack(pot: RoundSide, from: number, to: Unrolled): number {
+  const [x, y] = [to.along, to.up - from]
   const length2 = x * x + y * y
   if (slantOf(pot) === 0 || length2 === 0) return rollUp(pot, to).z
-  const share = (-(from.along * x) - (from.up + tipDistance(pot)) * y) / length2
-  return rollUp(pot, share > 0 && share < 1 ? { along: from.along + share * x, up: from.up + share * y } : to).z
+  const share = (-(from + tipDistance(pot)) * y) / length2
+  return rollUp(pot, share > 0 && share < 1 ? { along: share * x, up: from + share * y } : to).z
 }
 
 /** The same strand on the left. */
@@ -106,7 +106,7 @@ const flip = ([x, y, z]: Vec3): Vec3 => [0 - x, y, z]
 
 /** Height above the base and turn from the touching point of `share` of the way from it to the knot, for drawing. */
 export function alongStrand(pot: RoundSide, strand: PanelStrand, knotHeight: Metres, share: number): OnSide {
-  const from: Unrolled = { along: 0, up: strand.touch[2] / Math.cos(slantOf(pot)) }
+  const from = strand.touch[2] / Math.cos(slantOf(pot))
   const to = unroll(pot, knotHeight, strand.turn)
-  return rollUp(pot, { along: from.along + share * (to.along - from.along), up: from.up + share * (to.up - from.up) })
+  return rollUp(pot, { along: share * to.along, up: from + share * (to.up - from) })
 }
