@@ -7,6 +7,7 @@ import { copyPose, movePose, newPose, type Pose } from './pose'
 import type { SlingInput, SlingRest, SlingResult } from './result'
 import { sceneOf, sceneWallOf, type Scene } from './scene'
 import { solveSling } from './solveSling'
+import { isWorse } from './worseRest'
 
 /** From this tilt on a pot may have another rest, and this far it is tilted to look for one: 2 and 5 degrees. */
 const TILTED = Math.PI / 90
@@ -83,9 +84,4 @@ function isSame({ A, weight, size }: Scene, a: SlingRest, b: SlingRest): boolean
   const out = ({ cg }: SlingRest): number => Math.hypot(cg[0] - A[0]!, cg[1] - A[1]!)
   const apart = a.zeroIsSymmetry && b.zeroIsSymmetry ? Math.hypot(out(a) - out(b), a.cg[2] - b.cg[2]) : Math.hypot(a.cg[0] - b.cg[0], a.cg[1] - b.cg[1], a.cg[2] - b.cg[2])
   return apart <= SAME_PLACE * size && Math.abs(a.tiltRadians - b.tiltRadians) <= SAME_PLACE && a.T.every((T, i) => Math.abs(T - b.T[i]!) <= SAME_FORCE * weight)
-}
-
-function isWorse(a: SlingRest, b: SlingRest): boolean {
-  const lost = (rest: SlingRest): boolean => rest.status === 'LOST_SUPPORT'
-  return lost(a) === lost(b) ? Math.max(...a.T) > Math.max(...b.T) : lost(a)
 }
