@@ -1,4 +1,4 @@
-// The one way in: `start`, `test`, `cli`, `bench`, `coverage`, `fuzz`, `mutants`, `build` and `install`, each after whatever setting up it needs.
+// The one way in: `start`, `test`, `cli`, `bench`, `coverage`, `fuzz`, `longuse`, `mutants`, `build` and `install`, each after whatever setting up it needs.
 import { join } from 'node:path'
 import { output, root } from './launch/places.mjs'
 import { runNode } from './launch/run.mjs'
@@ -38,6 +38,7 @@ const modes = {
   fuzz: async ([tries = '1000000', seed = '1']) => await ensureInstalled()
     ? vitest(['run', '--testTimeout', '0', 'tests/fuzz'], { STRANDWISE_FUZZ_TRIES: tries, STRANDWISE_FUZZ_SEED: seed })
     : 1,
+  longuse: async (args) => await ready() ? inRoot('tests/long/editing.mjs', args) : 1,
   mutants: async (args) => await ensureInstalled() ? inRoot('tests/mutation/run.mjs', args) : 1,
 }
 

@@ -5,6 +5,9 @@ import type { HangerDocument } from '#core'
 /** Edits of one field that follow each other within this time are one step, ms. */
 const PAUSE = 2000
 
+/** Steps that are kept; they share all that did not change. */
+const MOST_STEPS = 1000
+
 /**
  * What can be undone: the documents before the present one and those taken back from it. Edits under
  * the same key are one step until the key changes, `endStep` is called (the field was left) or time
@@ -19,7 +22,7 @@ export function createHistory(clock: () => number) {
   function record(before: HangerDocument, key: string | null): void {
     const at = clock()
     const joins = step !== null && step.key === key && at - step.at <= PAUSE
-    if (!joins) past.value = [...past.value, before]
+    if (!joins) past.value = [...past.value, before].slice(-MOST_STEPS)
     future.value = []
     step = key === null ? null : { key, at }
   }

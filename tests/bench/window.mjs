@@ -1,18 +1,12 @@
 // What the window costs, in the browser edition on this machine's Chromium: start to usable, size of the first screen's code,
 // input to repaint. Part of `npm run bench`, which prints the machine with it; never a test.
-import { spawn } from 'node:child_process'
 import { cpus } from 'node:os'
-import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
-import { chromium } from 'playwright'
-import { root } from '../../electron/launch/places.mjs'
-import { CHROMIUM_SWITCHES, findChromium } from '../tools/chromium.mjs'
+import { servedApp } from '../tools/servedApp.mjs'
 
 const STARTS = 9
 const CHANGES = 20
 const DEMOS = [/Fern over/, /Glazed pot/, /Herbs in a row/, /Two tiers/]
-const port = String(20_000 + process.pid % 10_000)
-const address = `http://127.0.0.1:${port}/`
 
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? NaN
 const whole = (value) => value.toFixed(0)
@@ -21,14 +15,6 @@ async function sizes(responses) {
   const bodies = await Promise.all(responses.map((response) => response.body()))
   const kB = (each) => `${(bodies.reduce((total, body) => total + each(body), 0) / 1000).toFixed(0)} kB`
   return `${kB(({ length }) => length)} (packed ${kB((body) => gzipSync(body).length)}) in ${bodies.length} files`
-}
-
-async function reachable() {
-  for (let tries = 0; tries < 200; tries++) {
-    if (await fetch(address).then(({ ok }) => ok, () => false)) return
-    await new Promise((done) => { setTimeout(done, 100) })
-  }
-  throw new Error('The app was not served.')
 }
 
 /** Notes when the first verdict stands beside fields that take an answer. */
@@ -41,7 +27,7 @@ function watch() {
   globalThis.requestAnimationFrame(look)
 }
 
-async function start(browser) {
+async function start({ browser, address }) {
   const context = await browser.newContext({ locale: 'en-GB', viewport: { width: 1440, height: 900 } })
   const page = await context.newPage()
   const code = []
@@ -94,13 +80,11 @@ async function inputs(page) {
   }
 }
 
-const server = spawn(process.execPath, [join(root, 'electron/launch.mjs'), 'start', '--browser'], { cwd: root, env: { ...process.env, PORT: port }, stdio: 'ignore' })
-const browser = await chromium.launch({ executablePath: findChromium(), args: CHROMIUM_SWITCHES })
+const app = await servedApp()
 try {
-  await reachable()
   const starts = []
   for (let i = 0; i < STARTS; i++) {
-    const { context, page, ...times } = await start(browser)
+    const { context, page, ...times } = await start(app)
     if (i === STARTS - 1) {
       const isWorker = (response) => response.url().includes('.worker-')
       console.log(`first screen: ${await sizes(times.early.filter((response) => !isWorker(response)))} of code and style; the worker beside it: ${await sizes(times.early.filter(isWorker))}`)
@@ -109,8 +93,7 @@ try {
     await context.close()
   }
   console.log(`start to usable: median ${whole(median(starts.map(({ usable }) => usable)))} ms of ${starts.length} (first paint ${whole(median(starts.map(({ painted }) => painted)))} ms), with nothing kept from an earlier start`)
-  console.log(`measured on ${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown'}, Node ${process.version}, Chromium ${browser.version()}, painted by software`)
+  console.log(`measured on ${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown'}, Node ${process.version}, Chromium ${app.browser.version()}, painted by software`)
 } finally {
-  await browser.close()
-  server.kill()
+  await app.close()
 }

@@ -74,4 +74,33 @@ describe('history', () => {
     history.forget()
     expect(history.undo(rim('1'))).toBeNull()
   })
+
+  it('takes five hundred steps back to the first hanger and forth to the last, each as it was', () => {
+    const { history } = typing()
+    const made = [EMPTY_DOCUMENT]
+    const now = () => made.at(-1) ?? EMPTY_DOCUMENT
+    for (let i = 0; i < 500; i++) {
+      history.record(now(), null)
+      made.push(i % 3 === 0 ? renameDocument(now(), `Hanger ${i}`) : editField(now(), i % 3 === 1 ? 'pot.rim' : 'cord.diameter', `${i} mm`))
+    }
+    let present = now()
+    for (let i = 499; i >= 0; i--) {
+      present = history.undo(present) ?? present
+      expect(present).toBe(made[i])
+    }
+    expect(history.canUndo.value).toBe(false)
+    for (let i = 1; i <= 500; i++) {
+      present = history.redo(present) ?? present
+      expect(present).toBe(made[i])
+    }
+    expect(history.canRedo.value).toBe(false)
+  })
+
+  it('keeps the last thousand steps, so that it does not grow for ever', () => {
+    const { history } = typing()
+    for (let i = 0; i < 1100; i++) history.record(rim(`${i} mm`), null)
+    let steps = 0
+    for (let present: ReturnType<typeof rim> | null = rim('end'); (present = history.undo(present)) !== null; steps++) if (steps === 999) expect(present.typed['pot.rim']).toBe('100 mm')
+    expect(steps).toBe(1000)
+  })
 })
