@@ -16,26 +16,34 @@ export interface WindLoad {
   readonly force: Newtons
 }
 
-/** Silhouette of an outline with straight sides between its levels, m2; of square pots seen on their diagonal. */
-function silhouette(levels: readonly Level[]): number {
+/** Silhouette above a height of an outline with straight sides between its levels, m2; of square pots seen on their diagonal. */
+function silhouette(levels: readonly Level[], above: number): number {
   return levels.slice(1).reduce((sum, level, i) => {
     const below = levels[i] ?? level
-    return sum + (level.z - below.z) * (sectionReach(below) + sectionReach(level))
+    const from = Math.max(below.z, above)
+    if (from >= level.z) return sum
+    const [narrow, wide] = [sectionReach(below), sectionReach(level)]
+    const reach = narrow + ((wide - narrow) * (from - below.z)) / (level.z - below.z)
+    return sum + (level.z - from) * (reach + wide)
   }, 0)
 }
+
+/** Silhouette of a pot with what of it stands out above a cover pot, m2. */
+const withCover = (pot: readonly Level[], cover: readonly Level[] | null): number =>
+  (cover === null ? silhouette(pot, 0) : Math.max(silhouette(pot, 0), silhouette(cover, 0) + silhouette(pot, cover.at(-1)?.z ?? 0)))
 
 const FOLDING = FOLDED_LEAVES.points.map(([speed, share]) => ({ speed: metresPerSecond(speed), share }))
 
 /**
  * The push of a wind on pot, leaves and cords, none sheltered by another: q sum of Cd A, q = 0.613 V^2. A cover
- * pot or saucer counts with its own silhouette where that is larger; leaves by the outline of their width and height, folded as the
+ * pot counts with what of the pot stands out above it, a saucer beside its pot; leaves by the outline of their width and height, folded as the
  * wind bends them; each leg as a bundle as long as its strands.
  */
 export function windLoad(answers: Answers, speed: MetresPerSecond): WindLoad {
   const { pot, saucer, cover } = cradledOutline(answers)
   const square = answers['pot.shape'] === 'square' || answers['pot.shape'] === 'trough'
   const parts = {
-    pot: { area: Math.max(silhouette(pot), silhouette(cover ?? [])) + silhouette(saucer ?? []), drag: (square ? DRAG_COEFFICIENT.squarePot : DRAG_COEFFICIENT.roundPot).value, share: 1 },
+    pot: { area: withCover(pot, cover) + silhouette(saucer ?? [], 0), drag: (square ? DRAG_COEFFICIENT.squarePot : DRAG_COEFFICIENT.roundPot).value, share: 1 },
     leaves: { area: answers['plant.width'] * (answers['plant.height'] + answers['plant.trail']), drag: DRAG_COEFFICIENT.leaves.value, share: foliageShareAt(FOLDING, speed) },
     cords: {
       area: cordArea(answers),

@@ -27,6 +27,15 @@ describe('the pot', () => {
     expect(area).toBeGreaterThan(0.99 * under)
   })
 
+  test('in a lower cover pot stands out above it: both are in the wind', () => {
+    // 280 mm inside and two walls of 7 mm of stoneware.
+    expect(windOn({ 'cover.inside': '280 mm', 'cover.height': '60 mm' }).pot.area).toBeCloseTo(0.294 * 0.06 + 0.2 * (0.18 - 0.06), 12)
+    expect(windOn({ 'cover.inside': '280 mm', 'cover.height': '190 mm' }).pot.area).toBeCloseTo(0.294 * 0.19, 12)
+    // Of a cone 100 to 200 mm wide the upper half is 150 to 200 mm wide.
+    const cone: Patch = { 'pot.shape': 'taperedRound', 'pot.base': '100 mm', 'cover.inside': '280 mm', 'cover.height': '90 mm' }
+    expect(windOn(cone).pot.area).toBeCloseTo(0.294 * 0.09 + 0.175 * 0.09, 12)
+  })
+
   test('has its saucer’s own silhouette added: 230 mm and two walls of 2 mm of plastic wide, 25 mm high', () => {
     const saucer: Patch = { 'pot.material': 'plastic', 'saucer.width': '230 mm', 'saucer.depth': '25 mm' }
     expect(windOn(saucer).pot.area - windOn({}).pot.area).toBeCloseTo((0.23 + 2 * 0.002) * 0.025, 12)
