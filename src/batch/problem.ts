@@ -17,6 +17,8 @@ export type TableProblem =
   | { readonly code: 'ROW_TOO_LONG'; readonly most: number }
   /** A quote that nothing closes, or that stands within a cell. */
   | { readonly code: 'BAD_QUOTE' }
+  /** A file of the folder that the system did not give; `why` is a sentence. */
+  | { readonly code: 'UNREAD_FILE'; readonly why: string }
 
 /** The same, or what is wrong with a hanger itself. */
 export type BatchProblem = TableProblem | InputProblem

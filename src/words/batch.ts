@@ -38,6 +38,7 @@ const TABLE_WORDS: TableWords = {
   CONTROL_CHARACTER: ({ column }) => `${column}: the cell holds a control character, which no answer has.`,
   CELL_TOO_LONG: ({ column, length, most }) => `${column}: the cell has ${length} characters. Allowed: up to ${most}.`,
   ROW_TOO_LONG: ({ most }) => `The row has more than ${most} characters; perhaps a quote is not closed.`,
+  UNREAD_FILE: ({ why }) => `${why.charAt(0).toUpperCase()}${why.slice(1)}`,
   BAD_QUOTE: () => 'A quote is not closed, or stands within a cell that is not quoted; within quotes it is written twice.',
 }
 

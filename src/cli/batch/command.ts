@@ -43,11 +43,10 @@ function baseOf(path: string | null, readFile: ReadFile): { readonly ok: true; r
   return parsed.ok ? { ok: true, base: parsed.document } : { ok: false, sentences: parsed.problems.map((problem) => `${path}: ${problemText(problem)}`) }
 }
 
-async function* filesOf(paths: readonly string[], world: BatchWorld, unread: (sentence: string) => void): AsyncGenerator<readonly BatchTask[], void, void> {
+async function* filesOf(paths: readonly string[], world: BatchWorld): AsyncGenerator<readonly BatchTask[], void, void> {
   for (const [i, path] of paths.entries()) {
     const read = world.readFile(path)
-    if (read.ok) yield [{ line: i + 1, file: path, text: read.text }]
-    else unread(`${path}: ${read.why}`)
+    yield [read.ok ? { line: i + 1, file: path, text: read.text } : { line: i + 1, file: path, unread: read.why }]
   }
 }
 
@@ -114,7 +113,7 @@ export async function batchCommand(args: readonly string[], world: BatchWorld): 
   if (files?.length === 0) world.complain(`${request.path}: no hanger file is in this folder.\n`)
   const source = files === null
     ? await tableSource(request.path, request, based.base, world)
-    : { setting: { columns: [], separator: ',' as const, base: EMPTY_DOCUMENT, heaviest: request.heaviest }, tasks: filesOf(files, world, (sentence) => { worst(2); world.complain(`${sentence}\n`) }) }
+    : { setting: { columns: [], separator: ',' as const, base: EMPTY_DOCUMENT, heaviest: request.heaviest }, tasks: filesOf(files, world) }
   if (source === null || files?.length === 0) return 2
   const wanted = request.jobs ?? world.cores
   const isWorth = wanted > 1 && (files === null || files.length >= WORTH_WORKERS)

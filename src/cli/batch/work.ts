@@ -15,7 +15,10 @@ export interface BatchSetting {
 }
 
 /** One hanger to be checked: a row of a table, or a file with its text; in place of it what is wrong. */
-export type BatchTask = CsvRow | { readonly line: number; readonly file: string; readonly text: string }
+export type BatchTask =
+  | CsvRow
+  | { readonly line: number; readonly file: string; readonly text: string }
+  | { readonly line: number; readonly file: string; readonly unread: string }
 
 /** Checks one hanger of many. */
 export function workOn(task: BatchTask, { columns, separator, base, heaviest }: BatchSetting): BatchResult {
@@ -26,6 +29,7 @@ export function workOn(task: BatchTask, { columns, separator, base, heaviest }: 
     const row = rowDocument(base, columns, task.cells, separator)
     return row.ok ? batchResult(line, null, row.document, heaviest) : bad(row.problems)
   }
+  if ('unread' in task) return bad([{ code: 'UNREAD_FILE', why: task.unread }], task.file)
   const parsed = parseDocument(task.text)
   return parsed.ok ? batchResult(line, task.file, parsed.document, heaviest) : bad(parsed.problems, task.file)
 }

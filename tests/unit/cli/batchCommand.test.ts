@@ -91,3 +91,26 @@ test('a quote that is not closed ends within bounds, and what came before is ans
   expect(err.length).toBeLessThan(10_000)
   expect(exit).toBe(2)
 })
+
+test('every file of a folder has its row, one that cannot be read too, with the reason', async () => {
+  const texts: Readonly<Record<string, string>> = { 'f/a.strandwise': BASE, 'f/c.strandwise': '{"format"' }
+  let [out, err] = ['', '']
+  const exit = await batchCommand(['f', '--jobs', '1'], {
+    readFile: (file) => {
+      const text = texts[file]
+      return text === undefined ? { ok: false, why: 'the file has 3000000 bytes; at most 1048576 are read.' } : { ok: true, text }
+    },
+    listFolder: () => ['f/a.strandwise', 'f/b.strandwise', 'f/c.strandwise'],
+    openFile: () => ({ ok: false, why: '' }),
+    cores: 1,
+    startWorker: () => { throw new Error('not asked for') },
+    write: async (text) => { out += text },
+    complain: (text) => { err += text },
+  })
+  const rows = parse(out, { columns: true }) as readonly Record<string, string>[]
+  expect(rows.map(({ line, file }) => `${line} ${file}`)).toEqual(['1 f/a.strandwise', '2 f/b.strandwise', '3 f/c.strandwise'])
+  expect(rows.map(({ problems }) => problems !== '')).toEqual([false, true, true])
+  expect(rows[1]?.['problems']).toBe('The file has 3000000 bytes; at most 1048576 are read.')
+  expect(err).toContain('f/b.strandwise: The file has 3000000 bytes')
+  expect(exit).toBe(2)
+})
