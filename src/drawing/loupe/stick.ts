@@ -18,7 +18,8 @@ export function stickDetail(scene: Scene): Detail | null {
   const thick = answers['stick.diameter']
   const bottom = stickBottom(scene)
   const end = stickAt + answers['stick.length'] / 2
-  const from = Math.max(stickAt - answers['stick.length'] / 2, Math.min(...firstHeads(scene)) - 2.5 * thick)
+  // A hanger of a row that is wider than the stick hangs beyond its end, which is shown all the same.
+  const from = Math.max(stickAt - answers['stick.length'] / 2, Math.min(Math.min(...firstHeads(scene)) - 2.5 * thick, end - 6 * thick))
   const points: readonly Point[] = [[from, bottom], [end, bottom], [end, bottom + thick], [from, bottom + thick]]
   const stick = { kind: 'area', link: 'stick', ink: 'wire', leg: null, pencil: pencil(...stickSaid(scene), 'stick.length', 'stick.diameter'), points, behind: false } as const
   return {

@@ -36,6 +36,7 @@ const PATCHES: readonly (readonly [string, Patch])[] = [
   ['an anchor in concrete', { ...ORDINARY, 'place.substrate': 'concrete', 'fixing.kind': 'metalAnchor', 'fixing.length': '65 mm', 'hook.kind': 'latched' }],
   ['three pots on cords of their own', { ...ORDINARY, 'make.arrangement': 'tiers', 'tiers.count': '3', 'tiers.how': 'ownCords' }],
   ['a row round a rail', { ...ORDINARY, 'make.arrangement': 'row', 'place.support': 'overBeam', 'place.substrate': 'rail' }],
+  ['a row wider than its stick', { ...ORDINARY, 'make.arrangement': 'row', 'stick.length': '30 cm', 'row.spacing': '35 cm' }],
   ['nothing said', {}],
   ['legs too short', { ...ORDINARY, 'make.totalLength': '55 cm' }],
 ]
