@@ -11,7 +11,7 @@ type Log = readonly PullTestRow['typed'][]
 const LINKS_OF_CORD: readonly LinkCode[] = ['leg', 'gatheringTurn', 'wrapHoop']
 
 /** Random hangers with and without a log of pull tests, some of rope, some with sharp pots and joins. */
-const HANGERS = Array.from({ length: manyCases(45) }, (_, i): { seed: number; patch: Patch; log: Log } => {
+const HANGERS = Array.from({ length: manyCases(32) }, (_, i): { seed: number; patch: Patch; log: Log } => {
   const random = seededRandom(i + 9000)
   const rope: Patch = i % 3 === 0 ? { 'cord.fibre': oneOf(random, ['manila', 'sisal', 'nylon', 'polyester', 'polypropylene', 'hemp']), 'cord.make': 'rope', 'cord.diameter': `${wholeBetween(random, 40, 160) / 10} mm` } : {}
   const { 'cord.linearDensity': weighed, ...rest } = randomPatch(i + 9000)

@@ -6,7 +6,7 @@ import { manyCases } from '../quantity/manyCases'
 import { improvements } from './improvements'
 import { randomPatch } from './randomPatch'
 
-const HANGERS = Array.from({ length: manyCases(55) }, (_, i): { seed: number; patch: Patch; check: CheckResult } => {
+const HANGERS = Array.from({ length: manyCases(40) }, (_, i): { seed: number; patch: Patch; check: CheckResult } => {
   const patch = randomPatch(i + 1)
   return { seed: i + 1, patch, check: checkOf(patch) }
 })

@@ -53,7 +53,8 @@ describe.runIf(process.platform !== 'win32')('killed at any moment while saving'
       expect(saveOf(await readFile(`${file}~`, 'utf8').catch(() => 'save 1\n'.repeat(LINES + 1))), 'the copy kept of the one before').not.toBeNull()
       next = last + 2
     }
-    expect(next, 'saves made').toBeGreaterThan(KILLS * 3)
+    // Counted on by two for each, though it be killed in its first save; on a slow disk few come on top.
+    expect(next, 'saves made').toBeGreaterThan(KILLS * 2 + KILLS / 3)
   })
 })
 
