@@ -96,6 +96,7 @@ try {
 }
 
 for (const [what, errors] of Object.entries(missed)) console.log(`${what} could not be done ${errors.length} times, first: ${errors[0]}`)
+if (samples.length < 8) console.log(`${samples.length} measurements are too few to lay a line through: ask for ${8 * STRETCH} edits or more`)
 const warm = samples.slice(Math.floor(samples.length / 4))
 const grown = Object.entries(MOST_GROWTH).filter(([what, most]) => {
   const grew = growth(warm.map((sample) => sample[what]))
@@ -106,4 +107,4 @@ const workers = Math.max(...samples.map((sample) => sample.workers))
 console.log(`${workers} workers at most (at most ${MOST_WORKERS})`)
 console.log(said.length === 0 ? 'the page said nothing was wrong' : `the page said ${said.length} times that something is wrong, first: ${said[0]}`)
 console.log(`measured on ${cpus().length} × ${cpus()[0]?.model.trim() ?? 'unknown'}, Node ${process.version}, Chromium ${app.browser.version()}`)
-process.exitCode = grown.length > 0 || workers > MOST_WORKERS || said.length > 0 || samples.length === 0 ? 1 : 0
+process.exitCode = grown.length > 0 || workers > MOST_WORKERS || said.length > 0 || samples.length < 8 ? 1 : 0
