@@ -32,7 +32,8 @@ const bareStrings = SAID.flatMap((said) => ['> Literal', 'ConditionalExpression 
 const bareSentences = ['Literal[value=/^[A-Z][a-z]+ [a-z’]/]:not(NewExpression > Literal)', 'TemplateElement[value.raw=/^[A-Z][a-z]+ [a-z’]/]'].map((selector) => ({ selector, message: IN_CATALOGUE }))
 
 export default tseslint.config(
-  { ignores: ['out/**', 'coverage/**', 'test-results/**', 'playwright-report/**'] },
+  // The build puts its configuration there for a moment, which may be while this looks for files.
+  { ignores: ['out/**', 'coverage/**', 'test-results/**', 'playwright-report/**', 'electron.vite.config.ts.*.mjs'] },
   { linterOptions: { noInlineConfig: true, reportUnusedDisableDirectives: 'error' } },
   js.configs.recommended,
   ...tseslint.configs.recommendedTypeChecked,
