@@ -67,7 +67,7 @@ export function makerOn(page, whole) {
     }),
     /** The guide of a measure, the pull tests, the log of cord weighed by the piece. */
     async ofField() {
-      const ways = await form.locator('button:visible').filter({ hasText: /^(Measure it|Pull tests)/ }).all()
+      const ways = await form.locator('button:visible').filter({ hasText: /^Measure it/ }).all()
       if (ways.length > 0) await openAndClose(() => oneOf(ways).click())
     },
     async save() { await page.keyboard.press('Control+s') },
