@@ -1,16 +1,19 @@
+import { troubleText } from '../words/fileTroubles'
+
+// What the terminal is asked for is named, not looked at: what stands there is told in other words than in the window.
 const WHY: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file.',
   ENOTDIR: 'there is no such file.',
   EISDIR: 'this is a folder, not a file.',
   EACCES: 'it is not allowed.',
   EPERM: 'it is not allowed.',
-  EROFS: 'that disk takes no writing.',
+  EROFS: troubleText('READ_ONLY', ''),
   ENOSPC: 'no room is left on that disk.',
   EDQUOT: 'no room is left on that disk.',
   EFBIG: 'the file would be larger than is allowed.',
-  ENAMETOOLONG: 'the name, or the path of its folders, is too long.',
+  ENAMETOOLONG: troubleText('TOO_LONG', ''),
   ELOOP: 'it is a link that leads nowhere.',
-  EIO: 'the disk, stick or share reported a fault or does not answer.',
+  EIO: troubleText('DISK_FAULT', ''),
   ENXIO: 'it is a device or a socket, not a file.',
   ENODEV: 'it is a device or a socket, not a file.',
   ERR_ENCODING_INVALID_ENCODED_DATA: 'the file is not UTF-8 text.',

@@ -31,6 +31,9 @@ const CODES: Readonly<Record<string, FileProblemCode>> = {
   ERR_ENCODING_INVALID_ENCODED_DATA: 'NOT_TEXT',
 }
 
+/** Errors of disks that do not know what is asked of them: phones, shares, old sticks. */
+export const UNABLE: ReadonlySet<string> = new Set(['EINVAL', 'ENOSYS', 'ENOTSUP', 'EOPNOTSUPP', 'EPERM'])
+
 const errnoOf = (error: unknown): number | null =>
   error instanceof Error && 'errno' in error && typeof error.errno === 'number' ? error.errno : null
 

@@ -3,7 +3,7 @@ import { lstat, readlink, rm, symlink } from 'node:fs/promises'
 import { hostname } from 'node:os'
 import { basename, dirname, join } from 'node:path'
 import { setTimeout } from 'node:timers/promises'
-import { errorCode, FileError } from './fileProblem'
+import { errorCode, FileError, UNABLE } from './fileProblem'
 
 /** Whoever is in turn is so for a few milliseconds; after this long nobody is, ms. */
 const STALE = 10_000
@@ -43,7 +43,7 @@ async function take(lock: string, sign: string): Promise<boolean> {
       return true
     } catch (error) {
       if (errorCode(error) !== 'EEXIST') {
-        if (['EPERM', 'ENOSYS', 'ENOTSUP', 'EOPNOTSUPP', 'EINVAL'].includes(errorCode(error))) return false
+        if (UNABLE.has(errorCode(error))) return false
         throw error
       }
     }

@@ -2,13 +2,10 @@ import { randomUUID } from 'node:crypto'
 import { constants } from 'node:fs'
 import { copyFile, link, lstat, open, realpath, rename, rm } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
-import { errorCode, FileError } from './fileProblem'
+import { errorCode, FileError, UNABLE } from './fileProblem'
 import { inTurn } from './inTurn'
 import { notOrdinary } from './readLimited'
 import { sweepDrafts } from './sweepDrafts'
-
-/** Errors of disks that do not know what is asked of them: phones, shares, old sticks. */
-const UNABLE = new Set(['EINVAL', 'ENOSYS', 'ENOTSUP', 'EOPNOTSUPP', 'EPERM'])
 
 /** Errors of systems that cannot fsync a folder, or do not let it be opened. */
 const NO_FOLDER_SYNC = new Set([...UNABLE, 'EISDIR', 'EACCES'])
