@@ -4,8 +4,9 @@ import { solve } from '../check/solve'
 import type { Solved } from '../check/solved'
 import { temperLowReserve } from '../check/temperLowReserve'
 import { hasStick } from '../hanger/arrangement'
-import { editField, type HangerDocument } from '../hanger/document'
-import type { Answers, FieldPath } from '../hanger/fields'
+import { editFields, type HangerDocument } from '../hanger/document'
+import type { Answers } from '../hanger/fields'
+import type { Hanger } from '../hanger/hanger'
 import { resolveDocument } from '../hanger/resolve'
 import type { PlaceChanges } from './placeCandidates'
 
@@ -13,12 +14,23 @@ import type { PlaceChanges } from './placeCandidates'
 const FIXED: readonly LinkCode[] = ['fixing', 'bracket', 'pin', 'hook', 'hookShank']
 
 /** A document with other answers about its place; null takes one back. */
-export const withPlace = (document: HangerDocument, changes: PlaceChanges): HangerDocument =>
-  (Object.entries(changes) as [FieldPath, string | null][]).reduce((changed, [path, text]) => editField(changed, path, text), document)
+export const withPlace = (document: HangerDocument, changes: PlaceChanges): HangerDocument => editFields(document, changes)
 
-/** Whether it is the same hanger by either: round a beam a row hangs without its stick, and a panel leans on its wall as far as its hook lets it. */
-const hangsAlike = (a: Answers, b: Answers): boolean =>
-  hasStick(a) === hasStick(b) && (a['make.arrangement'] !== 'panel' || (a['place.support'] === b['place.support'] && a['hook.projection'] === b['hook.projection']))
+/** What of its place a hanger hangs by: round a beam a row hangs without its stick, and a panel leans on its wall as far as its hook lets it. */
+const hangsBy = (a: Answers): string => (a['make.arrangement'] === 'panel' ? `${String(hasStick(a))} ${a['place.support']} ${a['hook.projection']}` : String(hasStick(a)))
+
+/** By the hanger where it is, the same elsewhere by what it hangs by there: many fixings are tried at one place. */
+const elsewhere = new WeakMap<Solved, Map<string, Solved>>()
+
+function solvedAt(solved: Solved, hanger: Hanger): Solved {
+  const by = hangsBy(hanger.answers)
+  if (by === hangsBy(solved.hanger.answers)) return { ...solved, hanger }
+  const known = elsewhere.get(solved) ?? new Map<string, Solved>()
+  elsewhere.set(solved, known)
+  const there = known.get(by) ?? solve(hanger)
+  known.set(by, there)
+  return { ...there, hanger }
+}
 
 /**
  * How the links of the place stand with other answers about it. What hangs there seldom depends
@@ -28,6 +40,6 @@ const hangsAlike = (a: Answers, b: Answers): boolean =>
 export function placeResults(document: HangerDocument, solved: Solved, changes: PlaceChanges): readonly LinkResult[] | null {
   const resolved = resolveDocument(withPlace(document, changes))
   if (!resolved.ok) return null
-  const there: Solved = hangsAlike(resolved.hanger.answers, solved.hanger.answers) ? { ...solved, hanger: resolved.hanger } : solve(resolved.hanger)
+  const there = solvedAt(solved, resolved.hanger)
   return temperLowReserve(resolved.hanger.answers, FIXED.flatMap((link) => LOAD_PATH[link](there))).filter((l) => l.side === 'place')
 }

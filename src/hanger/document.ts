@@ -29,11 +29,20 @@ export const EMPTY_DOCUMENT: HangerDocument = { name: '', typed: {}, pullTests: 
  * The document with one field's text changed; null or blank text takes the answer back.
  * @example editField({ name: '', typed: { 'pot.rim': '9 in' }, pullTests: [], inspections: [], sold: null, extra: {} }, 'pot.rim', ' ').typed // {}
  */
-export function editField(document: HangerDocument, path: FieldPath, text: string | null): HangerDocument {
-  const { [path]: before, ...others } = document.typed
-  const next = text === null || text.trim() === '' ? undefined : text
-  if (next === before) return document
-  return { ...document, typed: next === undefined ? others : { ...document.typed, [path]: next } }
+export const editField = (document: HangerDocument, path: FieldPath, text: string | null): HangerDocument => editFields(document, { [path]: text })
+
+/** The document with the texts of several fields changed, each as `editField` does; the same one where none changes. */
+export function editFields(document: HangerDocument, changes: Readonly<Partial<Record<FieldPath, string | null>>>): HangerDocument {
+  const typed = { ...document.typed }
+  let changed = false
+  for (const [path, text] of Object.entries(changes) as [FieldPath, string | null][]) {
+    const next = text === null || text.trim() === '' ? undefined : text
+    if (next === typed[path]) continue
+    changed = true
+    if (next === undefined) delete typed[path]
+    else typed[path] = next
+  }
+  return changed ? { ...document, typed } : document
 }
 
 /** The document under another name. */

@@ -38,7 +38,7 @@ try {
   writeFileSync(join(project, 'stryker.config.json'), JSON.stringify({
     testRunner: 'in-process', plugins: [join(tools, 'runner.mjs')], testFolders: values.tests ?? TESTS, slowestTests: Number(values.slowest),
     mutate: [...mutated, '!src/**/*.d.ts'],
-    coverageAnalysis: 'perTest', concurrency: Number(values.workers), dryRunTimeoutMinutes: 60, timeoutMS: 5000, timeoutFactor: 1, checkers: [],
+    coverageAnalysis: 'perTest', concurrency: Number(values.workers), dryRunTimeoutMinutes: 60, timeoutMS: 60_000, timeoutFactor: 1, checkers: [],
     // What a part is called, and what an error of a programmer says, decides nothing.
     mutator: { excludedMutations: ['StringLiteral', ...values.without.split(',').filter(Boolean)] },
     reporters: ['json', 'progress-append-only'], jsonReporter: { fileName: report },

@@ -45,7 +45,10 @@ async function codeOf(files) {
   return output[0].code
 }
 
-const scriptOf = (code) => new Script(`(require, exports, module, active, hit, hits) => {\n${code}\n}`, { filename: 'all-tests.cjs' })
+const scriptOf = (code) => new Script(`(require, exports, module, active, hit, hits) => {\n${code}\nmodule.activate = (mutant) => { active = mutant }\n}`, { filename: 'all-tests.cjs' })
+
+/** Tests that reckon nothing while they are loaded, and may be run again for another mutant in the code as it has become fast. */
+const runsAgain = (file) => file.includes('/kept/')
 
 class InProcessRunner {
   static inject = [commonTokens.options]
@@ -96,6 +99,7 @@ class InProcessRunner {
     api.expect = testApi(this.libraries).api.expect
     script.runInThisContext()((name) => (name === 'vitest' ? api : this.require(name)), module.exports, module, active, hit, hits)
     fresh.files = module.exports.files
+    fresh.activate = module.activate
     return fresh
   }
 
@@ -128,7 +132,7 @@ class InProcessRunner {
       const loaded = took(() => this.collect(this.evaluate(script, -1, null, hits), file))
       const ran = loaded.value.map((test) => took(() => this.run(file, test)))
       times[file] = performance.now() - began
-      if (times[file] > this.slowest) continue
+      if (times[file] > this.slowest && !runsAgain(file)) continue
       for (const { value, hit } of ran) {
         tests.push(value)
         const both = hit.map((count, id) => count + loaded.hit[id])
@@ -153,6 +157,19 @@ class InProcessRunner {
     this.noticed.set(mutated, { ...noticed, [file]: (noticed[file] ?? 0) + 1 })
   }
 
+  /** The first of the tests that may be run again to fail, in one evaluation that serves all mutants; what an earlier one left may be to blame. */
+  firstToFail(wanted, mutant, hit) {
+    this.count = hit
+    if (!this.again) {
+      this.again = this.evaluate(this.script, -1, () => this.count(), null)
+      this.againTests = this.files.filter(runsAgain).flatMap((file) => this.collect(this.again, file).map((test) => ({ file, test })))
+    }
+    this.again.activate(mutant)
+    const failing = this.againTests.find(({ file, test }) => (!wanted || wanted.has(file + SEPARATOR + test.name)) && this.run(file, test).status === TestStatus.Failed)
+    this.again.activate(-1)
+    return failing && failing.file + SEPARATOR + failing.test.name
+  }
+
   async mutantRun({ testFilter, hitLimit, activeMutant, sandboxFileName }) {
     // The tool allows a hundred times what was counted, which takes minutes where a search goes on without end.
     const most = Math.ceil(hitLimit / 10)
@@ -162,23 +179,40 @@ class InProcessRunner {
       return true
     }
     const wanted = testFilter && new Set(testFilter)
-    const files = wanted ? new Set(testFilter.map((id) => id.split(SEPARATOR)[0])) : new Set(this.files)
+    const mutant = Number(activeMutant.id)
+    const suspect = this.firstToFail(wanted, mutant, hit)
+    const reached = hitCount > 0
+    // A failure counts only where everything is evaluated anew.
+    if (suspect) {
+      const { tests } = this.runAnew(new Set([suspect]), mutant, hit, sandboxFileName)
+      if (tests.some(({ status }) => status === TestStatus.Failed)) return toMutantRunResult({ status: DryRunStatus.Complete, tests })
+    }
+    hitCount = 0
+    const asked = wanted ?? new Set(this.files)
+    const passed = reached && !suspect && !activeMutant.static
+    const rest = passed ? new Set([...asked].filter((id) => !runsAgain(id))) : asked
+    const { tests } = this.runAnew(rest, mutant, hit, sandboxFileName)
+    return toMutantRunResult(determineHitLimitReached(hitCount, most) ?? { status: DryRunStatus.Complete, tests })
+  }
+
+  /** Runs tests by their ids, or all of a file by its name, evaluated anew, up to the first that fails. */
+  runAnew(ids, mutant, hit, mutated) {
+    const files = new Set([...ids].map((id) => id.split(SEPARATOR)[0]))
     const tests = []
-    const fresh = this.evaluate(this.script, Number(activeMutant.id), hit, null)
-    for (const file of this.order(files, sandboxFileName)) {
+    const fresh = this.evaluate(this.script, mutant, hit, null)
+    for (const file of this.order(files, mutated)) {
       const collected = this.collect(fresh, file)
       for (const test of collected) {
         const loads = test.name === 'loads' && collected.length === 1
-        if (wanted && !loads && !wanted.has(file + SEPARATOR + test.name)) continue
+        if (!loads && !ids.has(file) && !ids.has(file + SEPARATOR + test.name)) continue
         tests.push(this.run(file, test))
-        if (tests.at(-1).status === TestStatus.Failed) break
-      }
-      if (tests.at(-1)?.status === TestStatus.Failed) {
-        this.remember(sandboxFileName, file)
-        break
+        if (tests.at(-1).status === TestStatus.Failed) {
+          this.remember(mutated, file)
+          return { tests }
+        }
       }
     }
-    return toMutantRunResult(determineHitLimitReached(hitCount, most) ?? { status: DryRunStatus.Complete, tests })
+    return { tests }
   }
 }
 
