@@ -52,8 +52,8 @@ export function keptLines(check: CheckResult): ReadonlyMap<string, string> {
   return lines
 }
 
-/** The worst of each part in figures, for what one other answer changes. */
-function worstOfParts(check: CheckResult): ReadonlyMap<string, string> {
+/** The worst of each part in figures, and what is said. */
+export function worstOfParts(check: CheckResult): ReadonlyMap<string, string> {
   const worst = new Map<string, { readonly ratio: number; readonly text: string }>()
   for (const link of check.links) {
     const key = `${link.link}.${link.part}`
@@ -73,6 +73,28 @@ function* otherAnswers({ answers }: Hanger): Generator<readonly [FieldPath, stri
       for (const other of field.kind === 'count' ? [value - 1, value + 1] : [value / 1.3, value * 1.3]) if (other >= field.min && other <= field.max) yield [path, other]
     }
   }
+}
+
+/** The hanger with one answer to so many questions that matter to it, chosen by chance; what was not known is known then. */
+export function answeredAnew(hanger: Hanger, changes: number, chance: () => number): Hanger {
+  let { answers } = hanger
+  const given = new Set(hanger.given)
+  const oneOf = <T>(all: readonly T[]): T | undefined => all[Math.floor(chance() * all.length)]
+  for (let left = changes; left > 0; left--) {
+    const path = oneOf(FIELD_PATHS.filter((p) => isRelevant(p, answers) && !['text', 'date', 'screw'].includes(fieldOf(p).type)))
+    const field = path === undefined ? undefined : fieldOf(path)
+    if (path === undefined || field === undefined) continue
+    const now = answers[path]
+    const within = (value: number): number => Math.min('max' in field ? field.max : value, Math.max('min' in field ? field.min : value, value))
+    if (field.type === 'choice') answers = { ...answers, [path]: oneOf(field.choices) }
+    else if (field.type === 'quantity' || field.type === 'open') {
+      const about = typeof now === 'number' && now > 0 ? now : Math.sqrt(Math.max(field.min, field.max * 1e-4) * field.max)
+      const value = within(about * 2 ** (2 * chance() - 1))
+      answers = { ...answers, [path]: field.kind === 'count' ? Math.round(value) : value }
+    }
+    given.add(path)
+  }
+  return { ...hanger, answers, given, assumed: hanger.assumed.filter((a) => !given.has(a.path)) }
 }
 
 /** What each other answer to one question changes: worst of each part, findings that come and go. One line an answer; none where nothing changes. */
