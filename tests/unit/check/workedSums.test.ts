@@ -25,6 +25,15 @@ describe.each(checks)('%s', (_, check) => {
     }
   })
 
+  test('every sum leads from demand and capacity to what may be carried and how far that is used', () => {
+    for (const { terms, demand, capacity, allowable, utilisation } of check.links) {
+      const symbols = terms.map((t) => t.symbol)
+      expect(symbols.includes('E') && symbols.includes('R') && symbols.includes('A')).toBe(demand !== null && capacity !== null && allowable !== null)
+      expect(terms.find((t) => t.code === 'utilisation')?.value ?? null).toBe(utilisation)
+      expect(terms.some((t) => t.code === 'holdsLimit')).toBe(utilisation !== null)
+    }
+  })
+
   test('ids are unique', () => {
     expect(new Set(check.links.map((l) => l.id)).size).toBe(check.links.length)
   })
