@@ -1,5 +1,5 @@
 // Mutation testing of the core: each deciding line is changed, one change at a time, and the tests must notice.
-// `npm run mutants -- src/statics src/load` (a folder or file each; `--tests tests/unit/check` names where the tests are looked for,
+// `npm run mutants -- src/statics src/load` (a folder or file each; `--tests tests/unit/check` names where the tests are looked for, or a file of them,
 // else those of the three deciding folders; `--slowest 500` leaves out files of tests that take longer, ms; `--without
 // ObjectLiteral,ArrayDeclaration` leaves out kinds of changes by the tool's names; `--report FILE` keeps the tool's own report, and
 // `--again FILE` changes once more only the lines where that report has something unnoticed; `--workers N`). The report ends with every change that no test noticed.

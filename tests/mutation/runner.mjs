@@ -13,8 +13,8 @@ import { testApi } from './testApi.mjs'
 const TIMES = 'times-of-tests.json'
 const SEPARATOR = ' :: '
 
-const testsIn = (folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.test.ts')).map((name) => posix.join(folder, name.split(sep).join('/'))).filter(atOnce)
+const testsIn = (place) => (place.endsWith('.test.ts') ? [place] : readdirSync(place, { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.test.ts')).map((name) => posix.join(place, name.split(sep).join('/'))).filter(atOnce))
 /** Tests with a library that is only there after a while cannot be evaluated anew each time: the general minimiser, for one. */
 const atOnce = (file) => {
   const text = readFileSync(file, 'utf8')
