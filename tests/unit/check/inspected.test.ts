@@ -49,6 +49,20 @@ describe('the check of a hanger that was looked at', () => {
     expect(gone.utilisation).toBeCloseTo(2 * (leg(sound).utilisation ?? 0), 9)
   })
 
+  it('counts a strand that is gone when it asks what one more would do', () => {
+    const three = { ...ORDINARY, 'make.legs': '3' }
+    expect(check(three).redundancy.strand).toBe('stays')
+    expect(check(three, { what: 'strandGone', leg: '2' }).redundancy.strand).toBe('falls')
+    // Of four carrying strands three bear more than two: some pot tells the one from the other.
+    const wide = { ...three, 'make.strands': '6', 'weighed.state': 'watered' }
+    const outcomes = [6, 10, 14, 20, 28, 40].map((mass) => {
+      const heavy = { ...wide, 'weighed.mass': `${mass} kg` }
+      return [check(heavy).redundancy.strand, check(heavy, { what: 'strandGone', leg: '2' }).redundancy.strand]
+    })
+    expect(outcomes).toContainEqual(['stays', 'falls'])
+    expect(outcomes).not.toContainEqual(['falls', 'stays'])
+  })
+
   it('fails once no strand of a leg is left', () => {
     expect(without(ORDINARY, { what: 'strandGone', leg: '2', strands: '2' }).verdict).toBe('fails')
   })
