@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import { netGirth, outwardMove, pointAlong, strandGap } from '../../../../src/statics/cradleFit'
+import { CENTRE_MARGIN, TILT_BY_HAND } from '../../../../src/catalogue/seat'
+import { HOLDS_LIMIT } from '../../../../src/catalogue/reserves'
 import { metres, radians } from '../../../../src/quantity/si'
 import { DEMOS, checkHanger, parseDocument, resolveDocument, type CheckResult, type Patch } from '#core'
 import { linkIn, codesOf } from '../linkOf'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
+import { without } from '../../hanger/without'
 
 const check = (patch: Patch) => checkOf({ ...ORDINARY, ...patch })
 const TALL = { 'pot.rim': '110 mm', 'pot.base': '100 mm', 'pot.height': '400 mm', 'cradle.first': '70 mm', 'make.totalLength': '150 cm' } as const
@@ -55,6 +58,102 @@ describe('whether a pot fits its cradle', () => {
 
   test('a wall planter is judged by its own links', () => {
     expect(check({ 'make.arrangement': 'panel' }).links.some((l) => l.link === 'cradle')).toBe(false)
+  })
+})
+
+/** The ordinary pot's side: from the base edge 70 mm from the axis out to its rim at 105 mm, 185 mm up; a point so many m along a strand. */
+const onItsSide = (along: number): { readonly r: number; readonly z: number } => {
+  const share = (along - 0.07) / Math.hypot(0.035, 0.185)
+  return { r: 0.07 + 0.035 * share, z: 0.185 * share }
+}
+
+describe('the knots a pot is tilted over', () => {
+  const over = (patch: Patch) => check(patch).links.find((l) => l.part === 'overKnots' && l.case === 'watered')
+  const move = (patch: Patch, z: number): number => Math.max(0, check(patch).solved.potted.watered.centre + CENTRE_MARGIN.value - z) * Math.tan(TILT_BY_HAND.value) + 0.004
+
+  test.each([
+    ['the base edge, of an open cradle', { 'cradle.kind': 'open' }, { r: 0.07, z: 0 }],
+    ['the base edge, of first knots under the base', { 'cradle.kind': 'net', 'cradle.first': '60 mm' }, { r: 0.07, z: 0 }],
+    ['the first row', { 'cradle.kind': 'net', 'cradle.first': '115 mm' }, onItsSide(0.115)],
+    ['the second row, where there is one', { 'cradle.kind': 'net', 'cradle.first': '100 mm', 'cradle.second': '180 mm' }, onItsSide(0.18)],
+  ] as const)('are %s', (_, cradle, { r, z }) => {
+    const patch = { ...cradle, 'seat.offset': '4 mm' }
+    expect(over(patch)?.capacity?.value).toBeCloseTo(r, 9)
+    expect(over(patch)?.demand?.value).toBeCloseTo(move(patch, z), 9)
+  })
+
+  test('leave no gap as wide as the base: 2 a sin(180 / m) beside 140 mm, told of strands that no knots join', () => {
+    const gaps = (patch: Patch) => (over(patch)?.findings ?? []).flatMap((f) => (f.code === 'CRADLE_GAPS' ? [f] : []))
+    const four = gaps({ 'cradle.kind': 'open' })
+    expect(four).toHaveLength(1)
+    expect(four[0]?.gap).toBeCloseTo(0.21 * Math.SQRT1_2, 9)
+    expect(four[0]?.base).toBeCloseTo(0.14, 9)
+    expect(0.21 * Math.sin(Math.PI / 5)).toBeLessThan(0.14)
+    expect(gaps({ 'cradle.kind': 'open', 'make.legs': '5' })).toEqual([])
+    expect(gaps({ 'cradle.kind': 'net' })).toEqual([])
+  })
+
+  test('that are too low are told how far along they would hold: there they do, a step lower they do not', () => {
+    const tall: Patch = { ...TALL, 'cradle.kind': 'net' }
+    const low = (patch: Patch) => (over(patch)?.findings ?? []).flatMap((f) => (f.code === 'CRADLE_LOW' ? [f.needed] : []))
+    const needed = low({ ...tall, 'cradle.first': '110 mm' })[0] ?? NaN
+    expect(low({ ...tall, 'cradle.first': `${needed * 1000} mm` })).toEqual([])
+    expect(low({ ...tall, 'cradle.first': `${needed * 1000 - 5} mm` })[0]).toBeCloseTo(needed, 9)
+    const limit = over({ ...tall, 'cradle.first': `${needed * 1000} mm` })
+    expect(limit?.utilisation ?? NaN).toBeLessThanOrEqual(HOLDS_LIMIT.table.value)
+    // A plant so high that no knot on the pot's side would do.
+    expect(low({ ...tall, 'plant.height': '150 cm', 'plant.mass': '8 kg', 'make.totalLength': '250 cm' })).toEqual([null])
+    expect(low({ ...TALL, 'cradle.kind': 'open' })).toEqual([])
+  })
+
+  test('and were only assumed matter where the pot needs them: not where it would stay on its base, nor under a second row', () => {
+    const told = (patch: Patch) => (over(patch)?.findings ?? []).map((f) => f.code)
+    const assumed = (patch: Patch) => checkOf(without({ ...ORDINARY, 'cradle.kind': 'net', ...patch }, 'cradle.first')).links.find((l) => l.part === 'overKnots' && l.case === 'watered')
+    const squat: Patch = { 'make.legs': '5', 'plant.height': '4 cm', 'seat.offset': '0 mm' }
+    expect(over({ ...squat, 'cradle.kind': 'open' })?.verdict).toBe('holds')
+    expect(assumed(squat)?.verdict).toBe('holds')
+    // Four legs leave gaps that only the knots close.
+    expect(assumed({})?.findings.map((f) => f.code)).toContain('ASSUMED_PART_HOLDS')
+    expect(assumed({ 'cradle.second': '240 mm' })?.findings.map((f) => f.code)).not.toContain('ASSUMED_PART_HOLDS')
+    expect(told({ 'cradle.kind': 'net' })).not.toContain('ASSUMED_PART_HOLDS')
+  })
+})
+
+describe('what a pot stands on', () => {
+  const onKnot = (patch: Patch) => check(patch).links.find((l) => l.part === 'onKnot')
+
+  test('is its base, as wide as told; the knot is told once the bundle is wider than a pot holds on', () => {
+    expect(onKnot({})?.capacity?.value).toBeCloseTo(0.14, 9)
+    const bundle = onKnot({})?.demand?.value ?? NaN
+    const told = (base: number) => (onKnot({ 'pot.base': `${base * 1000} mm`, 'cradle.kind': 'open' })?.findings ?? []).map((f) => f.code).includes('BASE_ON_KNOT')
+    expect(told((bundle / HOLDS_LIMIT.table.value) * 1.01)).toBe(false)
+    expect(told((bundle / HOLDS_LIMIT.table.value) * 0.99)).toBe(true)
+  })
+})
+
+describe('a second row of knots', () => {
+  const net = (second: string, more: Patch = {}) => check({ 'cradle.kind': 'net', 'cradle.first': '140 mm', 'cradle.second': second, ...more }).links.filter((l) => l.part === 'netOpens')
+
+  test('at the very height of the first is not one', () => {
+    expect(net('140 mm')[0]).toMatchObject({ verdict: 'not enough known', findings: [{ code: 'CRADLE_SECOND_LOW', first: 0.14, second: 0.14 }] })
+    expect(net('141 mm').flatMap((l) => l.findings).map((f) => f.code)).not.toContain('CRADLE_SECOND_LOW')
+  })
+
+  test('is told from where on the net would open: first row and a knot for each side of each leg', () => {
+    const told = net('160 mm').flatMap((l) => l.findings.flatMap((f) => (f.code === 'NET_TOO_NARROW' ? [{ l, f }] : [])))
+    expect(told).toHaveLength(1)
+    expect(told[0]?.f.second).toBeCloseTo(0.14 + (told[0]?.l.demand?.value ?? NaN) / 8, 9)
+  })
+
+  test('must go round the widest part up to it, a saucer too', () => {
+    const round = (patch: Patch) => net('250 mm', patch)[0]?.demand?.value ?? NaN
+    expect(round({})).toBeGreaterThanOrEqual(2 * Math.PI * 0.07)
+    expect(round({})).toBeLessThanOrEqual(2 * Math.PI * 0.105)
+    expect(round({ 'pot.rim': '230 mm' })).toBeGreaterThanOrEqual(round({}))
+  })
+
+  test('is not asked of a cradle without knots', () => {
+    expect(net('240 mm', { 'cradle.kind': 'open' })).toEqual([])
   })
 })
 

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Patch } from '#core'
+import { metres, pascals } from '../../../../src/quantity/si'
+import { hookFirstYield } from '../../../../src/statics/curvedBar'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 import { without } from '../../hanger/without'
 import { codesOf, linkIn, worstOfLink } from '../linkOf'
@@ -80,4 +82,60 @@ test('a rated hook that a customer told of counts as no better than a table', ()
     expect(link.capacity?.basis).toBe('told by customer')
     expect(link.findings.map((f) => f.code)).toContain('TOLD_BY_CUSTOMER')
   }
+})
+
+test('an open bowl is said to open in the cases that take it past its first yield, a closed eye in none', () => {
+  const said = (kind: string) => check({ 'hook.kind': kind, 'hook.wire': '5 mm' }).links.filter((l) => l.link === 'hook').map((l) => ({ load: l.demand?.value ?? NaN, force: l.findings.flatMap((f) => (f.code === 'HOOK_MAY_OPEN' ? [f.force] : [])) }))
+  const first = hookFirstYield(metres(0.005), metres(0.031), pascals(250e6))
+  const open = said('open')
+  expect(open.some(({ load }) => load < first) && open.some(({ load }) => load > first)).toBe(true)
+  for (const { load, force } of open) expect(force).toEqual(load > first ? [load] : [])
+  for (const { force } of said('closed')) expect(force).toEqual([])
+})
+
+describe('twisted legs', () => {
+  const told = (patch: Patch) => check({ 'make.build': 'spiral', ...patch }).links.flatMap((l) => l.findings).filter((f) => f.code === 'HOOK_MAY_UNSCREW')
+
+  test('may unscrew a screw hook, which is said once', () => {
+    expect(told({ 'fixing.kind': 'screwHook' })).toHaveLength(1)
+  })
+
+  test('turn nothing out of a hook on a plate', () => {
+    expect(told({ 'place.substrate': 'concrete', 'fixing.kind': 'metalAnchor' })).toEqual([])
+  })
+})
+
+describe('a hook of unknown metal', () => {
+  const UNMARKED: Patch = { 'hook.metal': 'unknown', 'hook.kind': 'latched', 'hook.wire': '4 mm', 'testHang.mass': '60 kg', 'testHang.time': '26 h', 'testHang.slip': '1 mm' }
+  const hook = (patch: Patch) => linkIn(check({ ...UNMARKED, ...patch }), 'hook', 'watered')
+
+  test('goes by its wire where others hang from it too: the test hang was of this hanger alone', () => {
+    expect(hook({}).part).toBe('testHang')
+    expect(hook({ 'rail.others': '0.5 kg' }).part).toBe('wireHinge')
+    expect(hook({ 'make.arrangement': 'row', 'row.count': '2' }).part).toBe('wireHinge')
+  })
+
+  test('goes by its wire where that says more than the test', () => {
+    // A mass that just holds, between the limit of a tested part and all of it.
+    const full = hook({}).utilisation ?? NaN
+    const mass = (used: number): Patch => ({ 'testHang.mass': `${(60 * full) / used} kg` })
+    expect(hook(mass(0.9))).toMatchObject({ part: 'testHang', verdict: 'just holds' })
+    expect(hook({ ...mass(0.9), 'hook.wire': '12 mm' })).toMatchObject({ part: 'wireHinge', verdict: 'holds' })
+  })
+
+  test('asks for a test hang only where that would settle it', () => {
+    const untested = (patch: Patch) => codesOf(checkOf({ ...UNRATED, ...without(UNMARKED, 'testHang.mass', 'testHang.time', 'testHang.slip'), ...patch }), 'hook')
+    expect(untested({})).toContain('HOOK_UNMARKED')
+    expect(untested({ 'hook.wire': '16 mm' })).not.toContain('HOOK_UNMARKED')
+    expect(untested({ 'hook.metal': 'steel' })).not.toContain('HOOK_UNMARKED')
+    expect(untested({ 'hook.kind': 'open', 'place.beneath': 'people' })).not.toContain('HOOK_UNMARKED')
+  })
+})
+
+test('a gust bends the shank by all that hangs there, in proportion to its weight', () => {
+  const windy: Patch = { 'hook.projection': '44 mm', 'place.exposure': 'outdoors', 'place.wind': 'exposed' }
+  const [alone, shared] = [check(windy), check({ ...windy, 'rail.others': '2 kg' })]
+  const { weight, factor } = alone.solved.loads.gust
+  const ratio = (linkIn(shared, 'hookShank', 'gust').demand?.value ?? NaN) / (linkIn(alone, 'hookShank', 'gust').demand?.value ?? NaN)
+  expect(ratio).toBeCloseTo((weight / factor + 2 * 9.80665) / (weight / factor), 9)
 })

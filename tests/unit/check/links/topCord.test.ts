@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Patch } from '#core'
+import { REFUSED_ANGLE, WIDE_ANGLE } from '../../../../src/catalogue/legs'
 import { without } from '../../hanger/without'
 import { checkOf } from '../../hanger/hangerOf'
 import { codesOf, linkIn, worstOfLink } from '../linkOf'
@@ -27,6 +28,31 @@ describe('the pull in the top cord', () => {
     expect(worstOfLink(onStick({ 'stick.topCord': '34 cm', 'stick.topStrands': '24' }), 'topCord').verdict).toBe('just holds')
     expect(worstOfLink(onStick({ 'stick.topCord': '305 mm', 'stick.topStrands': '24' }), 'topCord').verdict).toBe('fails')
   })
+})
+
+describe('the slope of the V', () => {
+  /** A cord whose halves stand so many degrees from the vertical: half the span over half the cord is their sine. */
+  const at = (degrees: number) => linkIn(onStick({ 'stick.topCord': `${300 / Math.sin((degrees * Math.PI) / 180)} mm`, 'stick.topStrands': '24' }), 'topCord', 'dry')
+  const inDegrees = (angle: number) => (angle * 180) / Math.PI
+
+  test('is told from the angle on at which legs count as wide, refused from where they are refused', () => {
+    const [wide, refused] = [inDegrees(WIDE_ANGLE.value), inDegrees(REFUSED_ANGLE.value)]
+    const told = (degrees: number) => at(degrees).findings.flatMap((f) => (f.code === 'TOP_CORD_SHALLOW' ? [f.refused] : []))
+    expect([wide - 0.1, wide + 0.1, refused - 0.1, refused + 0.1].map(told)).toEqual([[], [false], [false], [true]])
+  })
+
+  test('is told in degrees from the level', () => {
+    const degrees = (inDegrees(WIDE_ANGLE.value) + inDegrees(REFUSED_ANGLE.value)) / 2
+    const told = at(degrees).findings.flatMap((f) => (f.code === 'TOP_CORD_SHALLOW' ? [f.degrees] : []))
+    expect(told).toHaveLength(1)
+    expect(told[0]).toBeCloseTo(90 - degrees, 2)
+  })
+})
+
+test('the overall factor is what its dry strands break at over the pull of the watered plant', () => {
+  const check = onStick({ 'stick.topStrands': '6' })
+  const [dry, watered] = [linkIn(check, 'topCord', 'dry'), linkIn(check, 'topCord', 'watered')]
+  expect(watered.overallFactor).toBeCloseTo((6 * (dry.capacity?.value ?? NaN)) / (watered.demand?.value ?? NaN), 9)
 })
 
 test('a cord no longer than the stick between its ends does not reach: cord and stick say so', () => {
@@ -101,7 +127,11 @@ describe('over people', () => {
   test('one strand must not let it fall', () => {
     expect(linkIn(over('1'), 'topCord', 'strandParted').verdict).toBe('fails')
     expect(linkIn(over('6'), 'topCord', 'strandParted').verdict).toBe('holds')
-    expect(codesOf(over('6'), 'topCord')).toContain('TOP_CORD_PARTS')
+    for (const strands of [1, 6]) {
+      const parted = linkIn(over(String(strands)), 'topCord', 'strandParted')
+      expect(parted.findings).toContainEqual({ code: 'TOP_CORD_PARTS', strands })
+      expect(parted.overallFactor).toBeNull()
+    }
   })
 
   test('is not asked where nobody is beneath', () => {
@@ -115,4 +145,42 @@ test('two hooks need no top cord', () => {
 
 test('a length or number of strands that was only assumed is not said to hold', () => {
   expect(worstOfLink(checkOf({ ...without(ON_STICK, 'stick.topStrands'), 'weighed.mass': '0.3 kg' }), 'topCord').verdict).toBe('just holds')
+})
+
+describe('with one of a row taken down', () => {
+  const ROW = {
+    ...ON_STICK, 'make.arrangement': 'row', 'make.top': 'ring', 'row.count': '3', 'row.spacing': '35 cm', 'row.others': '3 kg',
+    'stick.length': '120 cm', 'stick.span': '80 cm', 'stick.topCord': '150 cm', 'stick.topStrands': '24', 'stick.over': 'loose',
+  } as const
+  const row = (patch: Patch) => linkIn(checkOf({ ...ROW, ...patch }), 'topCord', 'neighbourDown')
+  const height = Math.sqrt(0.75 ** 2 - 0.4 ** 2)
+  /** The two left hang in the middle and at an end: the heavier one there takes the load furthest off, by lever. */
+  const lever = (): number => {
+    const own = checkOf(ROW).solved.loads.neighbourDown.weight
+    const other = 3 * 9.80665
+    return Math.max(own, other) / (own + other)
+  }
+  const leans = (patch: Patch) => row(patch).findings.flatMap((f) => (f.code === 'ROW_LEANS' ? [f] : []))
+
+  test('the stick leans until what is left hangs under the hook', () => {
+    expect(leans({})).toHaveLength(1)
+    expect(leans({})[0]?.degrees).toBeCloseTo((Math.atan2(0.35 * lever(), height) * 180) / Math.PI, 6)
+  })
+
+  test('a cord laid over the hook runs from where friction holds no longer, a hitched one only leans', () => {
+    const most = 0.4 * Math.tanh(0.14 * Math.atan2(height, 0.4))
+    const at = (share: number) => ({ 'row.spacing': `${((share * most) / lever()) * 1000} mm` })
+    expect(leans(at(0.99)).map((f) => f.runs)).toEqual([false])
+    expect(leans(at(1.01)).map((f) => f.runs)).toEqual([true])
+    expect(row(at(0.99)).verdict).toBe('just holds')
+    expect(row(at(1.01)).verdict).toBe('fails')
+    expect(leans({ 'stick.over': 'tied' }).map((f) => f.runs)).toEqual([false])
+    expect(row({ 'stick.over': 'tied' }).verdict).toBe('just holds')
+  })
+
+  test.each(['row.count', 'row.spacing', 'stick.span', 'stick.topCord'] as const)('is not said to run where %s was only assumed', (path) => {
+    const assumed = linkIn(checkOf(without(ROW, path)), 'topCord', 'neighbourDown')
+    expect(assumed.findings.flatMap((f) => (f.code === 'ROW_LEANS' ? [f.runs] : []))).toEqual([true])
+    expect(assumed.verdict).toBe('not enough known')
+  })
 })
