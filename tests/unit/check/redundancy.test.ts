@@ -58,3 +58,14 @@ test('along a stick the leg that is missed most need not be the one that leaves 
   expect(drawn !== undefined && 'tiltRadians' in drawn ? drawn.tiltRadians : NaN).toBeLessThan(0.2)
   expect(check.redundancy.leg).toBe('tips')
 })
+
+test('a leg that parts suddenly jolts the others by twice what they gain by it, as a load does that comes at once', () => {
+  const tensions = ['4', '5', '6', '8'].map((legs) => {
+    const { slings } = checkOf({ ...ORDINARY, 'make.legs': legs, 'make.tolerance': '0 mm', 'seat.offset': '0 mm' }).solved
+    return [slings?.strandParted.tension, slings?.legParted.tension, slings?.legPartedSudden.tension].map((tension) => tension ?? Number.NaN)
+  })
+  for (const [intact, left, sudden] of tensions) {
+    if (left !== undefined && !Number.isNaN(left)) expect(sudden).toBeCloseTo(Math.max(intact ?? Number.NaN, (intact ?? Number.NaN) + 2 * (left - (intact ?? Number.NaN))), 9)
+  }
+  expect(tensions.some(([intact = 0, left = 0]) => left > intact)).toBe(true)
+})
