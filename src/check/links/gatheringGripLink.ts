@@ -42,7 +42,7 @@ export function gatheringGripLink(solved: Solved): readonly LinkResult[] {
     if (!counts) return model
     // A knot that held its test mass holds at least that; beyond it the model still says what it says.
     const tested = assessLink({ link: 'gatheringGrip', part: 'testHang', side: 'hanger', case: code, ...byTestHang(solved, code), grade: 'tested', overallFactor: null, atLeast: 'holds', findings: liftFindings(solved, true) })
-    return tested.utilisation !== null && tested.utilisation <= 1 ? tested : { ...model, findings: [...model.findings, untested(solved)] }
+    return (tested.utilisation ?? Infinity) <= 1 ? tested : { ...model, findings: [...model.findings, untested(solved)] }
   })
   return [...held, withSlipSeen(solved, 'drop', dropped(solved, counts, findings))]
 }
@@ -151,8 +151,7 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
   const tested = counts ? (testHangMass(solved.hanger.answers) ?? 0) * STANDARD_GRAVITY : 0
   const testDecides = tested > load.weight && (load.weight * DROP_HEIGHT.value) / (tested - load.weight) <= MOST_DROP_SLIP.value
   const held = testDecides ? tested : byGrip
-  const stops = held !== null && held > load.weight
-  const distance = held === null || !stops ? null : (load.weight * DROP_HEIGHT.value) / (held - load.weight)
+  const distance = held !== null && held > load.weight ? (load.weight * DROP_HEIGHT.value) / (held - load.weight) : null
   return assessLink({
     link: 'gatheringGrip', part: 'dropSlip', side: 'hanger', case: 'drop',
     demand: distance === null ? null : { value: distance, unit: 'm' },
@@ -160,7 +159,7 @@ function dropped(solved: Solved, counts: boolean, findings: readonly Finding[]):
     factors: [reserve(RESERVE_IN_ACCIDENT)],
     grade: testDecides ? 'tested' : 'model',
     overallFactor: null,
-    atLeast: held !== null && !stops ? 'not enough known' : 'holds',
+    atLeast: 'holds',
     findings: counts && !testDecides ? [untested(solved)] : findings,
     terms: [
       ...terms,

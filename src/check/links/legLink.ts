@@ -34,7 +34,7 @@ export function legLink(solved: Solved): readonly LinkResult[] {
 function strandParted(solved: Solved): readonly LinkResult[] {
   const left = weakestSection(legSections(solved.hanger.answers, 1 + strandsGone(solved), inCase(solved.cord.leg, solved.loads.strandParted.case)))
   const result = left.effective > 0 ? legInCase(solved, 'strandParted', 1) : null
-  if (result !== null && result.utilisation !== null && result.utilisation <= 1) return [result]
+  if (result !== null && (result.utilisation ?? Infinity) <= 1) return [result]
   if (!peopleBeneath(solved.hanger.answers['place.beneath'])) return []
   const { strand } = redundancy(solved)
   if (strand === 'stays') return []
