@@ -61,6 +61,10 @@ describe('the wraps that would do', () => {
   })
 })
 
+test('of a pot that tips over in its legs no pull is told', () => {
+  expect(knot({ 'plant.height': '3 m', 'plant.mass': '40 kg' })).toMatchObject({ baseEdge: null, slip: null, splay: null })
+})
+
 describe('the wrapping cord', () => {
   // 16 strands and the loop's 2 of 3 mm, three quarters of the bundle filled: 3 sqrt(18 / 0.75) = 14.697 mm.
   const bundle = 0.003 * Math.sqrt(18 / 0.75)
@@ -83,6 +87,9 @@ describe('the wrapping cord', () => {
     expect(codesOf(short, 'gatheringGrip')).toContain('WRAPPING_CORD_SHORT')
     const capacity = (patch: Patch): number => linkIn(check(patch), 'gatheringGrip', 'bump').capacity?.value ?? NaN
     expect(capacity(cut(needed - 1e-4)) / capacity({ 'gathering.wraps': '7' })).toBeCloseTo(6 / 7, 12)
+    const counted = (patch: Patch) => linkIn(check(patch), 'gatheringGrip', 'bump').terms.find((t) => t.code === 'wraps')?.source
+    expect(counted(cut(needed + 1e-6))).toBe(counted({ 'gathering.wraps': '7' }))
+    expect(counted(cut(needed - 1e-4))).not.toBe(counted({ 'gathering.wraps': '7' }))
   })
 })
 
@@ -96,6 +103,12 @@ describe('a leg over the base edge', () => {
     expect(edge.before).toBeCloseTo(before, 10)
     expect(edge.after).toBeCloseTo(after, 10)
     expect(edge.force).toBeCloseTo(Math.hypot(before, after), 10)
+  })
+
+  test('that touches only the edge turns there by all', () => {
+    const edge = overBaseEdge({ touched: [{ r: 0.1, z: 0 }], turn: 1.2 as never }, 40, 0.25)
+    expect(edge).toMatchObject({ above: 0, turn: 1.2, before: 40 })
+    expect(edge.after).toBeCloseTo(40 * Math.exp(-0.25 * 1.2), 10)
   })
 
   test('turns less there the more the pot tapers, and over both edges by the same in all', () => {

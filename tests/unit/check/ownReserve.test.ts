@@ -39,6 +39,15 @@ describe('a reserve of one’s own with its reason', () => {
     expect(reserveOf(byId(checkOf(withReserve('4.2', { ...ORDINARY, 'place.beneath': 'people' })), 'hook.rated.watered'))).toBeCloseTo(2.1, 12)
   })
 
+  test('raised by less than an unpulled screw is asked anyway, it leaves that as it is', () => {
+    // Over furniture 1.5 stands there; in proportion to people, 2 beside 3, that is reached with 2.25.
+    const reserveWith = (own: string) => byId(checkOf(withReserve(own, without(ORDINARY, 'fixing.proof'))), 'fixing.allowableRoute.watered')
+    const unchanged = byId(checkOf(without(ORDINARY, 'fixing.proof')), 'fixing.allowableRoute.watered')?.factors
+    expect(reserveWith('2.1')?.factors).toEqual(unchanged)
+    expect(reserveWith('2.25')?.factors).toEqual(unchanged)
+    expect(reserveOf(reserveWith('2.4'))).toBeCloseTo((2.4 * 2) / 3, 12)
+  })
+
   test('lowered, it leaves them alone', () => {
     const lowered = checkOf(withReserve('1.2', ORDINARY))
     expect(reserveOf(byId(lowered, 'hook.rated.watered'))).toBe(1)

@@ -76,11 +76,66 @@ describe('a test hang', () => {
     expect(worstOfLink(unsaid, 'gatheringGrip').verdict).not.toBe('holds')
   })
 
+  test('decides up to exactly half its mass at rest', () => {
+    expect(linkIn(check({ ...GOOD, 'testHang.mass': '12 kg' }), 'gatheringGrip', 'flooded')).toMatchObject({ part: 'testHang', utilisation: 1, verdict: 'just holds' })
+  })
+
+  test('in which it slipped by 3 mm leaves nothing known, where without it the model lets it just hold', () => {
+    const light = { 'weighed.mass': '1.5 kg' } as const
+    const slipped = check({ ...light, ...GOOD, 'testHang.slip': '3 mm' })
+    for (const code of [...REST, 'bump', 'setDown', 'drop'] as const) {
+      expect(linkIn(check(light), 'gatheringGrip', code).verdict).toBe('just holds')
+      expect(linkIn(slipped, 'gatheringGrip', code).verdict).toBe('not enough known')
+    }
+  })
+
+  test('in which it slipped fails it under exactly as much, and says nothing of less', () => {
+    const slipped = check({ ...GOOD, 'testHang.mass': '6 kg', 'testHang.slip': '40 mm' })
+    expect(linkIn(slipped, 'gatheringGrip', 'flooded').verdict).toBe('fails')
+    expect(linkIn(slipped, 'gatheringGrip', 'dry').verdict).toBe('not enough known')
+  })
+
+  test('of which only the slip is told, or not whether it slipped, leaves the model’s word as it is', () => {
+    const verdicts = (patch: Patch) => check(patch).links.filter((l) => l.link === 'gatheringGrip').map((l) => [l.case, l.verdict])
+    expect(verdicts({ 'testHang.slip': '40 mm' })).toEqual(verdicts({}))
+    expect(verdicts({ 'testHang.mass': '20 kg', 'testHang.time': '30 h' })).toEqual(verdicts({}))
+  })
+
+  test('stops a drop within a centimetre from twice the weight on; lighter, the model is asked and a heavier test too', () => {
+    const { weight } = check({}).solved.loads.flooded
+    const droppedAfter = (times: number) => linkIn(check({ ...GOOD, 'testHang.mass': `${(times * weight) / 9.80665} kg` }), 'gatheringGrip', 'drop')
+    const heavy = droppedAfter(2.1)
+    expect(heavy).toMatchObject({ grade: 'tested', findings: [] })
+    // Energy of 10 mm of fall, against what the test held beyond the weight.
+    expect(heavy.demand?.value).toBeCloseTo(0.01 / (2.1 - 1), 9)
+    const light = droppedAfter(1.5)
+    expect(light.grade).toBe('model')
+    expect(light.demand).toEqual(linkIn(check({}), 'gatheringGrip', 'drop').demand)
+    expect(light.findings.map((f) => f.code)).toEqual(['GRIP_UNTESTED'])
+  })
+
   test('too light for the pot leaves the model’s word, and asks for a heavier one', () => {
     const light = check({ ...GOOD, 'testHang.mass': '4 kg' })
     expect(linkIn(light, 'gatheringGrip', 'flooded')).toMatchObject({ part: 'gripModel' })
     expect(codesOf(light, 'gatheringGrip')).toContain('GRIP_UNTESTED')
     expect(linkIn(light, 'gatheringGrip', 'flooded').verdict).toBe(linkIn(check({}), 'gatheringGrip', 'flooded').verdict)
+  })
+})
+
+describe('where the strands do not reach round the pot', () => {
+  const short = check({ 'make.totalLength': '40 cm' })
+
+  test.each(['gatheringGrip', 'gatheringTurn', 'wrapHoop'] as const)('%s has no demand in any case, no overall factor, and a sum without them', (link) => {
+    for (const result of short.links.filter((l) => l.link === link)) {
+      expect(result).toMatchObject({ demand: null, utilisation: null, overallFactor: null, verdict: 'not enough known' })
+      expect(result.terms.filter((t) => ['E', 'N_T', 'F_s', 'T_s', 'F_held'].includes(t.symbol))).toEqual([])
+    }
+  })
+
+  test('elsewhere each sum shows how its demand came about', () => {
+    for (const link of ['gatheringGrip', 'gatheringTurn', 'wrapHoop'] as const) {
+      for (const { terms } of check({}).links.filter((l) => l.link === link)) expect(terms.find((t) => t.symbol === 'E')?.formula).toEqual(expect.any(String))
+    }
   })
 })
 

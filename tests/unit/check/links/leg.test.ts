@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import type { Patch } from '#core'
-import { checkOf, ORDINARY } from '../../hanger/hangerOf'
+import { checkHanger, resolveDocument, withInspections, type CheckResult, type Patch } from '#core'
+import { checkOf, documentOf, ORDINARY } from '../../hanger/hangerOf'
 import { without } from '../../hanger/without'
 import { codesOf, linkIn, worstOfLink } from '../linkOf'
 
@@ -91,6 +91,7 @@ describe('the angle of the legs', () => {
     const { 'make.legLength': length } = lengthFor(degrees)
     const found = checkOf({ ...ORDINARY, ...lengthFor(degrees) }).links.flatMap((l) => l.findings).find((f) => f.code === 'LEG_ANGLE_WIDE' || f.code === 'LEG_ANGLE_REFUSED')
     const longer = found !== undefined && 'longer' in found ? found.longer : NaN
+    expect(found !== undefined && 'degrees' in found ? found.degrees : NaN).toBeCloseTo(degrees, 9)
     expect(Number.parseFloat(length ?? '') + longer).toBeCloseTo(Number.parseFloat(lengthFor(60)['make.legLength'] ?? ''), 9)
   })
 
@@ -106,6 +107,10 @@ describe('the angle of the legs', () => {
     // Strand 190 + 115 mm; level with the rim it needs 70 + 188.3 + 105 mm.
     const short = check.links.flatMap((l) => l.findings).find((f) => f.code === 'LEG_TOO_SHORT')
     expect(short).toMatchObject({ strand: expect.closeTo(0.305, 12) as number, least: expect.closeTo(0.07 + Math.hypot(0.035, 0.185) + 0.105, 12) as number })
+  })
+
+  test('a leg length told alone is at fault as well', () => {
+    expect(worstOfLink(checkOf({ ...without(ORDINARY, 'make.totalLength', 'make.fringe'), 'make.legLength': '19 cm' }), 'leg').verdict).toBe('fails')
   })
 
   test('a length that was only assumed is not at fault', () => {
@@ -179,11 +184,70 @@ describe('one strand gone', () => {
     expect(linkIn(checkOf(unknown), 'leg', 'strandParted').verdict).toBe('not enough known')
   })
 
+  test('of an unknown cord: said over people by what is not known of the cord, and over furniture not asked', () => {
+    const parted = (beneath: string) => checkOf({ ...without(ORDINARY, 'cord.diameter', 'cord.linearDensity'), 'place.beneath': beneath }).links.filter((l) => l.link === 'leg' && l.case === 'strandParted')
+    expect(parted('people').map((l) => l.findings.map((f) => f.code))).toEqual([['CORD_UNKNOWN']])
+    expect(parted('furniture')).toEqual([])
+  })
+
+  test('where a look found one gone before, the next may be the last', () => {
+    const unknown = { ...without(ORDINARY, 'cord.diameter', 'cord.linearDensity'), 'make.strands': '2', 'make.build': 'plain', 'make.legs': '8', 'place.beneath': 'people' }
+    const found = (...seen: readonly { readonly what: 'strandGone'; readonly leg: string }[]): readonly string[] => {
+      const read = resolveDocument(withInspections(documentOf(unknown), seen.map((typed) => ({ typed, extra: {} }))))
+      if (!read.ok) throw new Error(JSON.stringify(read.problems))
+      return codesOf(checkHanger(read.hanger), 'leg')
+    }
+    expect(found()).not.toContain('STRAND_PARTS_UNKNOWN')
+    expect(found({ what: 'strandGone', leg: '2' })).toContain('STRAND_PARTS_UNKNOWN')
+  })
+
   test('what is left is judged by an accident’s reserve, for a day', () => {
     const parted = linkIn(checkOf(ORDINARY), 'leg', 'strandParted')
     const factorOf = (code: string): number | undefined => parted.factors.find((f) => f.code === code)?.value
     expect(factorOf('reserve')).toBe(1)
     expect(factorOf('effectiveStrands')).toBeCloseTo(0.7, 12)
     expect(factorOf('duration')).toBeCloseTo(1 - 0.088 * Math.log10(8640), 12)
+  })
+})
+
+describe('the sum of the demand', () => {
+  const termsOf = (check: CheckResult) => linkIn(check, 'leg', 'watered').terms
+  const term = (check: CheckResult, symbol: string) => termsOf(check).find((t) => t.symbol === symbol)
+
+  test('is the worst solved leg or the standards’ floor, on three legs at most', () => {
+    for (const legs of ['3', '6']) {
+      const check = checkOf({ ...ORDINARY, 'make.legs': legs })
+      const { geometry: { path }, loads, slings } = check.solved
+      expect(term(check, 'E')?.formula).toBe('max(T_s, T_min)')
+      expect(term(check, 'T_min')?.value).toBeCloseTo(loads.watered.weight / (3 * Math.cos(path.ok ? path.angle : NaN)), 9)
+      expect(term(check, 'T_s')?.value).toBe(slings?.watered.solvedTension)
+    }
+  })
+
+  test.each([['16 cm', '36 cm'], ['30 cm', '60 cm']])('is that of the leg that bears most, with its own angle: a trough %s wide and %s long', (width, length) => {
+    const check = checkOf({ ...ORDINARY, 'pot.shape': 'trough', 'pot.rim': width, 'pot.base': width, 'pot.length': length, 'pot.strandsAt': 'sides', 'make.totalLength': '160 cm' })
+    const { slings, geometry: { legs } } = check.solved
+    const each = slings?.watered.each ?? []
+    const worst = each.indexOf(Math.max(...each))
+    expect(term(check, 'beta')?.value).toBeCloseTo(legs[worst]?.path.angle ?? NaN, 9)
+    expect(term(check, 'T_s')?.value).toBe(slings?.watered.solvedEach?.[worst])
+    expect(linkIn(check, 'leg', 'watered').demand?.value).toBe(each[worst])
+  })
+
+  test.each<[string, Patch]>([['too short', { 'make.totalLength': '40 cm' }], ['from which the pot tips', { 'plant.height': '3 m', 'plant.mass': '40 kg' }]])('of legs %s has no tension, nor an overall factor', (_, patch) => {
+    const check = checkOf({ ...ORDINARY, ...patch })
+    expect(linkIn(check, 'leg', 'watered')).toMatchObject({ demand: null, overallFactor: null, verdict: 'fails' })
+    expect(termsOf(check).filter((t) => ['E', 'T_s', 'T_min', 'beta'].includes(t.symbol))).toEqual([])
+  })
+
+  test('takes what hangs as the maker’s own where it was weighed so and hangs alone', () => {
+    const potted = (patch: Patch) => term(checkOf(patch), 'm_pot')
+    const weighed = { ...ORDINARY, 'weighed.state': 'watered' } as const
+    const alone = potted(weighed)
+    expect(alone?.basis).toBe('your own')
+    expect(potted(without(weighed, 'weighed.mass', 'weighed.state'))).toMatchObject({ basis: 'computed', source: alone?.source })
+    const above = potted({ ...weighed, 'make.arrangement': 'tiers' })
+    expect(above?.basis).toBe('computed')
+    expect(above?.source).not.toBe(alone?.source)
   })
 })

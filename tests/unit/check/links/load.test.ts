@@ -14,6 +14,13 @@ describe('what hangs', () => {
     expect(checkOf({ ...ORDINARY, 'pot.have': 'no' }).verdicts.hanger).toBe('not enough known')
   })
 
+  test('is asked for with what was taken instead', () => {
+    const { links, solved: { hanger } } = checkOf(without(ORDINARY, 'pot.rim', 'make.legs'))
+    const asked = links.flatMap((l) => l.findings).flatMap((f) => (f.code === 'ANSWER_NEEDED' ? [f] : []))
+    expect(asked.map(({ path }) => path)).toEqual(['pot.rim', 'make.legs'])
+    for (const { path, assumed } of asked) expect(assumed).toBe(hanger.assumed.find((a) => a.path === path)?.text)
+  })
+
   test('weighed lighter than the water that it should hold is not believed', () => {
     const light = checkOf({ ...ORDINARY, 'weighed.mass': '1.1 kg', 'weighed.state': 'flooded' })
     expect(worstOfLink(light, 'load').verdict).toBe('not enough known')

@@ -54,6 +54,28 @@ describe.each([['square', {}], ['trough', { 'pot.length': '40 cm', 'make.totalLe
   })
 })
 
+describe('a square pot over another', () => {
+  const over: Patch = { 'make.arrangement': 'tiers', 'pot.shape': 'square', 'make.totalLength': '140 cm', 'cord.rated': '20 kN' }
+  const links = ['leg', 'seat'] as const
+
+  test('is not reckoned on its corners: of legs and seat not enough is known, too short ones among them', () => {
+    for (const link of links) {
+      expect(codesOf(check(over), link)).toContain('SHAPE_NOT_RECKONED')
+      expect(worstOfLink(check(over), link).verdict).toBe('not enough known')
+    }
+    expect(codesOf(check(over), 'leg')).not.toContain('STRANDS_UNEQUAL')
+    const short = check({ ...over, 'make.totalLength': '50 cm' })
+    expect(codesOf(short, 'leg')).toContain('LEG_TOO_SHORT')
+    expect(worstOfLink(short, 'leg').verdict).toBe('not enough known')
+  })
+
+  test('is reckoned in a round cover pot, and round', () => {
+    for (const patch of [{ 'cover.inside': '40 cm' }, { 'pot.shape': 'taperedRound' }] as const) {
+      for (const link of links) expect(codesOf(check({ ...over, ...patch }), link)).not.toContain('SHAPE_NOT_RECKONED')
+    }
+  })
+})
+
 test('the corners of a square are reached over the diagonal: a quarter turn changes nothing, and a trough as long as wide is one', () => {
   const tensions = (patch: Patch): readonly number[] => check({ 'pot.shape': 'square', 'pot.strandsAt': 'corners', ...patch }).solved.slings?.watered.each ?? []
   for (const tension of tensions({})) expect(tension).toBeCloseTo(tensions({})[0] ?? NaN, 9)
@@ -108,6 +130,14 @@ describe('a cover pot', () => {
 
   test('never fails by that assumption alone', () => {
     for (const height of ['30 cm', '80 cm', '150 cm']) expect(worstOfLink(check({ ...cover, 'plant.height': height, 'cradle.kind': 'open' }), 'seat').verdict).not.toBe('fails')
+  })
+
+  test('in which the pot tips fails the legs, but of its seat not enough is known', () => {
+    const top: Patch = { 'plant.height': '3 m', 'plant.mass': '40 kg' }
+    const { 'make.totalLength': totalLength } = cover
+    const bare = worstOfLink(check({ ...top, 'make.totalLength': totalLength ?? '' }), 'seat')
+    expect(bare.verdict).toBe('fails')
+    expect(worstOfLink(check({ ...cover, ...top }), 'seat').verdict).toBe('not enough known')
   })
 
   test('makes the hanger carry more', () => {
