@@ -19,7 +19,7 @@ const { values, positionals } = parseArgs({ allowPositionals: true, options: { t
 const UNNOTICED = new Set(['Survived', 'NoCoverage'])
 const linesOf = (report) => Object.entries(JSON.parse(readFileSync(report, 'utf8')).files).flatMap(([file, { mutants }]) =>
   [...new Set(mutants.filter(({ status }) => UNNOTICED.has(status)).map(({ location: { start, end } }) => `${file}:${start.line}-${end.line}`))])
-const mutated = values.again ? linesOf(values.again) : (positionals.length ? positionals : DECIDING).map((path) => (path.endsWith('.ts') ? path : `${path}/**/*.ts`))
+const mutated = values.again ? linesOf(values.again) : (positionals.length ? positionals : DECIDING).map((path) => (/\.ts(:|$)/.test(path) ? path : `${path}/**/*.ts`))
 
 const scratch = mkdtempSync(join(tmpdir(), 'strandwise-mutants-'))
 const project = join(scratch, 'project')

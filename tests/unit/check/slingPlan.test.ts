@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { roundLegs, type RoundLeg, type SlingPlan } from '../../../src/check/slingPlan'
-import { metres } from '../../../src/quantity/si'
+import { metres, radians } from '../../../src/quantity/si'
 import { ON_AXIS, tautPath, type TautPath } from '../../../src/statics/tautPath'
 import { equalLegs } from './equalLegs'
 
@@ -50,7 +50,7 @@ describe('what is tried to find the worst leg', () => {
     ['leaves the pot farther out', { path: { ...PATH, leave: { ...PATH.leave, r: PATH.leave.r + 0.01 } } }],
     ['leaves it higher up', { path: { ...PATH, leave: { ...PATH.leave, z: PATH.leave.z - 0.01 } } }],
     ['hangs from beside the axis', { upper: [0.02, 0] }],
-    ['stands otherwise', { path: { ...PATH, angle: PATH.angle + 0.01 } }],
+    ['stands otherwise', { path: { ...PATH, angle: radians(PATH.angle + 0.01) } }],
     ['stands elsewhere round', { angle: 0.02 }],
   ])('a leg that %s makes them unlike: its neighbours are tried with it', (_, change) => {
     const [first, ...others] = at(0, Math.PI / 2, Math.PI, (3 * Math.PI) / 2) as [RoundLeg, ...RoundLeg[]]
