@@ -145,7 +145,7 @@ describe('a second row of knots', () => {
     expect(told[0]?.f.second).toBeCloseTo(0.14 + (told[0]?.l.demand?.value ?? NaN) / 8, 9)
   })
 
-  test('must go round the widest part up to it, a saucer too', () => {
+  test('must go round no less than the base and no more than the rim, and no less as the rim grows', () => {
     const round = (patch: Patch) => net('250 mm', patch)[0]?.demand?.value ?? NaN
     expect(round({})).toBeGreaterThanOrEqual(2 * Math.PI * 0.07)
     expect(round({})).toBeLessThanOrEqual(2 * Math.PI * 0.105)
