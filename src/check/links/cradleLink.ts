@@ -3,6 +3,7 @@ import { HOLDS_LIMIT } from '../../catalogue/reserves'
 import { BUNDLE_PACKING } from '../../catalogue/knots'
 import { UNMEASURED_DIAMETER } from '../../catalogue/cords'
 import { CASES_AT_REST, type CaseCode } from '../../load/loadCases'
+import type { Level } from '../../load/outline'
 import { sectionReach } from '../../load/section'
 import { metres, radians } from '../../quantity/si'
 import { netGirth, outwardMove, pointAlong, strandGap } from '../../statics/cradleFit'
@@ -126,6 +127,14 @@ function onKnot(solved: Solved, path: TautPath): LinkResult {
   })
 }
 
+/** How far the straight sides between these levels reach from the axis up to a height, m; 0 of what begins above it. */
+const widestUpTo = (levels: readonly Level[], top: number): number => Math.max(0, ...levels.map((level, i) => {
+  if (level.z <= top) return sectionReach(level)
+  const below = levels[i - 1]
+  if (below === undefined || below.z > top) return 0
+  return sectionReach(below) + ((sectionReach(level) - sectionReach(below)) * (top - below.z)) / (level.z - below.z)
+}))
+
 /** Whether the net between its two rows opens round the widest part of the pot that has to go through it. */
 function netOpens(solved: Solved): readonly LinkResult[] {
   const { hanger: { answers }, geometry: { legs, outline } } = solved
@@ -136,7 +145,7 @@ function netOpens(solved: Solved): readonly LinkResult[] {
     return answers['cradle.kind'] !== 'net' || answers['cradle.second'] === null ? [] : [assessLink({ ...base, demand: null, capacity: null, atLeast: 'not enough known', findings: [{ code: 'CRADLE_SECOND_LOW', first, second: answers['cradle.second'] }], terms: [] })]
   }
   const top = Math.max(...legs.map(({ path }) => pointAlong(path, metres(second)).z))
-  const widest = Math.max(...[...outline.pot, ...(outline.saucer ?? []), ...(outline.cover ?? [])].filter((level) => level.z <= top + 1e-9).map(sectionReach))
+  const widest = Math.max(...[outline.pot, outline.saucer ?? [], outline.cover ?? []].map((levels) => widestUpTo(levels, top)))
   const girth = 2 * Math.PI * widest
   const apart = second - answers['cradle.first']
   const opens = netGirth(answers['make.legs'], metres(apart))
