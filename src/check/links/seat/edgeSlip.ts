@@ -6,8 +6,6 @@ import type { Solved } from '../../solved'
 export interface EdgeSlip {
   /** Legs, from 1, whose strands slip along it unless held. */
   readonly legs: readonly number[]
-  /** The friction that the worst of them would need. */
-  readonly needed: number
   readonly atCorners: boolean
 }
 
@@ -31,7 +29,7 @@ export function edgeSlip({ hanger: { answers }, geometry: { legs, outline } }: S
   const friction = FIBRE_PROPERTIES[answers['cord.fibre']].onPot.value
   const slipping = needs.flatMap(({ needed }, i) => (needed > friction ? [i + 1] : []))
   if (slipping.length === 0) return null
-  return { legs: slipping, needed: Math.max(...needs.map((n) => n.needed)), atCorners: slipping.every((leg) => needs[leg - 1]?.atCorner === true) }
+  return { legs: slipping, atCorners: slipping.every((leg) => needs[leg - 1]?.atCorner === true) }
 }
 
 /** How far from the axis the strands hold the pot in the direction in which it tips most easily, m: of a round pot where they leave it. */
