@@ -33,7 +33,7 @@ const ROUNDING = 1e-9
 /**
  * The round, straight side that the strands in front lie on. Of a bowl, or a pot in a saucer, the cone through its rim
  * and the place of the first knot; of one that is widest below its rim a cylinder. Findings:
- * PANEL_CORNERS, CRADLE_ABOVE_RIM, PANEL_OFF_BASE.
+ * PANEL_CORNERS, CRADLE_ABOVE_RIM.
  */
 export function panelSide(answers: Answers, outline: CradledOutline): PanelSide | NoPanelSide {
   const shape = answers['pot.shape']
@@ -51,8 +51,9 @@ export function panelSide(answers: Answers, outline: CradledOutline): PanelSide 
   if (profile.length === 2) return { ...found, side: sideOf(base.r, top), approximate: false }
   // Widest below its rim it is taken as a cylinder as wide: strands lie no flatter on the pot itself.
   if (widest.z < top.z - ROUNDING) return { ...found, side: sideOf(widest.r, { r: widest.r, z: top.z }), approximate: true }
+  // No hollow is left in the profile, so that the line comes down to the base outside the pot.
   const baseRadius = top.r - ((top.r - knot.r) / (top.z - knot.z)) * top.z
-  return baseRadius > 0 ? { ...found, side: sideOf(baseRadius, top), approximate: true } : { ok: false, finding: { code: 'PANEL_OFF_BASE' }, fails: false }
+  return { ...found, side: sideOf(baseRadius, top), approximate: true }
 }
 
 const sideOf = (base: number, rim: ProfilePoint): RoundSide => ({ baseRadius: metres(base), rimRadius: metres(rim.r), height: metres(rim.z) })
