@@ -136,6 +136,8 @@ describe('what cannot hang so is refused with what to change', () => {
     expect(check.verdict).toBe('fails')
     expect(sentence(check, 'PANEL_NARROW')).toMatch(/Make its lower edge at least 220 mm/)
     const least = check.links.flatMap((l) => l.findings).find((f) => f.code === 'PANEL_NARROW')
+    // No wider than it must be: half a centimetre less would not do.
+    expect(planter({ 'panel.width': `${((least?.code === 'PANEL_NARROW' ? least.least : 0) - 0.005) * 1000} mm` }).solved.geometry.path.ok).toBe(false)
     expect(planter({ 'panel.width': `${(least?.code === 'PANEL_NARROW' ? least.least : 0) * 1000} mm` }).solved.geometry.path.ok).toBe(true)
   })
 
@@ -144,6 +146,17 @@ describe('what cannot hang so is refused with what to change', () => {
     expect(read.ok).toBe(false)
     const level = planter({ 'panel.rise': '0 mm' })
     expect(level.solved.geometry.path.ok ? level.solved.slings?.watered.trouble : 'refused').toMatch(/none|refused/)
+  })
+
+  const POT = { 'stick.length': '700 mm', 'stick.span': '650 mm', 'stick.topCord': '1 m', 'panel.behindWidth': '20 mm' } as const
+  test.each<[string, Patch]>([
+    ['PANEL_OFF_BASE', { 'pot.rim': '99 mm', 'pot.base': '316 mm', 'pot.height': '124 mm', 'panel.width': '575 mm', 'panel.rise': '94 mm', 'cradle.first': '64 mm', 'panel.height': '274 mm', 'hook.projection': '106 mm' }],
+    ['PANEL_OVER_RIM', { 'pot.rim': '127 mm', 'pot.base': '193 mm', 'pot.height': '194 mm', 'panel.width': '545 mm', 'panel.rise': '144 mm', 'cradle.first': '293 mm', 'panel.thickness': '15 mm', 'panel.height': '106 mm', 'hook.projection': '79 mm' }],
+    ['PANEL_LOW', { 'pot.rim': '126 mm', 'pot.base': '277 mm', 'pot.height': '145 mm', 'panel.width': '122 mm', 'panel.rise': '3 mm', 'cradle.first': '293 mm', 'panel.thickness': '13 mm', 'panel.height': '164 mm', 'hook.projection': '42 mm' }],
+  ])('says %s', (code, patch) => {
+    const check = planter({ ...POT, ...patch })
+    expect(codes(check)).toContain(code)
+    expect(check.verdict).toBe('fails')
   })
 
   test('first knots above the rim', () => {

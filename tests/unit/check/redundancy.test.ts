@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Patch } from '#core'
+import { redundancy } from '../../../src/check/redundancy'
+import type { CaseSling, Solved } from '../../../src/check/solved'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
 import { without } from '../hanger/without'
 
@@ -68,4 +70,44 @@ test('a leg that parts suddenly jolts the others by twice what they gain by it, 
     if (left !== undefined && !Number.isNaN(left)) expect(sudden).toBeCloseTo(Math.max(intact ?? Number.NaN, (intact ?? Number.NaN) + 2 * (left - (intact ?? Number.NaN))), 9)
   }
   expect(tensions.some(([intact = 0, left = 0]) => left > intact)).toBe(true)
+})
+
+describe('by what is left, whatever it was that went', () => {
+  const { solved } = checkOf({ ...ORDINARY, 'make.legs': '8' })
+  type Gone = Partial<Record<'legParted' | 'legPartedSudden' | 'strandParted', Partial<CaseSling>>>
+  const outcome = (gone: Gone, of: Solved = solved) => {
+    if (of.slings === null) throw new Error('no slings')
+    const changed = Object.fromEntries(Object.entries(gone).map(([code, sling]) => [code, { ...of.slings?.[code as keyof Gone], ...sling }]))
+    return redundancy({ ...of, slings: { ...of.slings, ...changed } })
+  }
+
+  test('a leg gone with no rest left, or none after the jolt, lets it fall; where none was found it is not known', () => {
+    expect(outcome({}).leg).toBe('stays')
+    expect(outcome({ legParted: { trouble: 'lost support' } }).leg).toBe('falls')
+    expect(outcome({ legParted: { trouble: 'unstable' } }).leg).toBe('falls')
+    expect(outcome({ legParted: { tension: null } }).leg).toBe('falls')
+    expect(outcome({ legPartedSudden: { tension: null } }).leg).toBe('falls')
+    expect(outcome({ legParted: { trouble: 'not converged' } }).leg).toBe('unknown')
+  })
+
+  test('the others are asked at rest and in the jolt: either is enough to part them', () => {
+    expect(outcome({ legParted: { tension: 1e6 } }).leg).toBe('falls')
+    expect(outcome({ legPartedSudden: { tension: 1e6 } }).leg).toBe('falls')
+  })
+
+  test('a strand is not known where the pull of its leg is not, and goes with its leg where the rest cannot carry it', () => {
+    expect(outcome({ strandParted: { tension: null } }).strand).toBe('unknown')
+    expect(outcome({ strandParted: { tension: 1e6 } }).strand).toBe('stays')
+    expect(outcome({ strandParted: { tension: 1e6 }, legParted: { tension: 1e6 } }).strand).toBe('falls')
+  })
+
+  test('strands that are gone already leave fewer to spare', () => {
+    const worn = (strands: number): Solved => ({ ...solved, hanger: { ...solved.hanger, inspections: [{ row: 0, date: '2026-03-01', what: 'strandGone', leg: 1, strands, note: null }] } })
+    // Four strands in sinnets: two carry; with one gone the next takes the leg along.
+    const strained = { strandParted: { tension: 1e6 }, legParted: { tension: 1e6 } }
+    expect(outcome({}, worn(0)).strand).toBe('stays')
+    expect(outcome({ legParted: { tension: 1e6 } }, worn(0)).strand).toBe('stays')
+    expect(outcome({ legParted: { tension: 1e6 } }, worn(1)).strand).toBe('falls')
+    expect(outcome(strained, worn(0)).strand).toBe('falls')
+  })
 })

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { stickBeam, stickSag } from '../../../src/check/stickBeam'
 import { codesOf, linkIn } from './linkOf'
 import { onStick } from './links/stickOf'
 import { checkOf, ORDINARY } from '../hanger/hangerOf'
@@ -96,4 +97,39 @@ test('a row round a beam or branch loads it with all its hangers and needs no st
 
 test('a hanger that hangs alone has no row', () => {
   expect(onStick({}).links.some((l) => l.case === 'neighbourDown')).toBe(false)
+})
+
+describe('one of a row taken down', () => {
+  test('leaves one of two alone, and three of four, any of them gone', () => {
+    const two = row({ 'row.count': '2', 'row.spacing': '40 cm', 'row.others': '5 kg' })
+    expect(demand(two, 'hook', 'neighbourDown')).toBeCloseTo(0.75 * two.solved.loads.neighbourDown.weight, 6)
+    const four = row({ 'row.count': '4', 'row.spacing': '20 cm', 'row.others': '5 kg' })
+    const { weight } = four.solved.loads.neighbourDown
+    // Places 30 and 10 cm either side; the fuller hook gets most with the farthest on its other side gone.
+    const [far, near] = [(40 + 30) / 80, (40 + 10) / 80]
+    expect(demand(four, 'hook', 'neighbourDown')).toBeCloseTo(Math.max(weight * far + 5 * G * (near + 1 - near), weight * near + 5 * G * (far + 1 - near), weight * (1 - near) + 5 * G * (far + near)), 6)
+  })
+
+  test('a stick under a row sags most with the heavy one in the middle', () => {
+    const [light, even] = ['0.1 kg', '2 kg'].map((others) => stickBeam(row({ 'row.spacing': '30 cm', 'row.others': others }).solved, 'watered'))
+    if (!light?.ok || !even?.ok) throw new Error('no beam')
+    // Of almost nothing beside it: W L3 / 48 for each newton, in the middle of its supports.
+    expect(stickSag(light) / (0.8 ** 3 / 48)).toBeGreaterThan(1)
+    expect(stickSag(light) / (0.8 ** 3 / 48)).toBeLessThan(1.1)
+    expect(stickSag(even)).toBeGreaterThan(stickSag(light))
+  })
+
+  test('says where the load of unequal neighbours lies in the words of a row', () => {
+    const source = (check: ReturnType<typeof row>): string | undefined => linkIn(check, 'stick', 'watered').terms.find((t) => t.symbol === 'e_s')?.source
+    expect(source(row({ 'stick.held': 'topCord', 'stick.topCord': '120 cm' }))).toContain('row’s load')
+    expect(source(onStick({}))).toContain('legs')
+  })
+})
+
+test('pots closer than they are wide touch: by the rim, or by the belly of one that has one', () => {
+  const touches = (patch: Parameters<typeof onStick>[0]): boolean => codesOf(row(patch), 'stick').includes('ROW_TOUCHES')
+  const close = { 'row.spacing': '21 cm', 'pot.rim': '200 mm', 'pot.height': '180 mm', 'pot.base': '140 mm', 'pot.belly': '240 mm', 'pot.bellyHeight': '90 mm' } as const
+  expect(touches(close)).toBe(false)
+  expect(touches({ ...close, 'pot.shape': 'bellied' })).toBe(true)
+  expect(touches({ ...close, 'row.spacing': '19 cm' })).toBe(true)
 })

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { checkHanger, legSectionTable, type Patch } from '#core'
-import { bendEfficiency, larksHeadEfficiency, legSections, weakestSection, wrapSection } from '../../../src/check/sections'
+import { bendEfficiency, larksHeadEfficiency, legSections, thickestCord, weakestSection, wrapSection } from '../../../src/check/sections'
 import { checkOf, hangerOf, ORDINARY } from '../hanger/hangerOf'
 import { testedHanger } from '../hanger/testedHanger'
 import { linkIn } from './linkOf'
@@ -160,4 +160,19 @@ describe('all sections of a leg as listed', () => {
       for (const row of marked) expect(linkIn(checkOf({ ...ORDINARY, 'make.strands': '6', ...patch }), 'leg', 'watered').part).toBe(row.part)
     }
   })
+})
+
+test('a cord that was weighed and not measured bends as the thickest of that weight: a third of its round is fibre', () => {
+  const { answers } = hangerOf({ 'cord.fibre': 'cotton', 'cord.linearDensity': '8.5 g/m' })
+  expect(thickestCord(answers)).toBeCloseTo(Math.sqrt((0.0085 * 4) / (Math.PI * 0.35 * 1520)), 12)
+  expect(thickestCord(hangerOf({ 'cord.linearDensity': '8.5 g/m', 'cord.diameter': '3 mm' }).answers)).toBe(0.003)
+  expect(thickestCord(hangerOf({}).answers)).toBe(0.01)
+})
+
+test('a glued strand is listed among the others: after the top and the run, of unknown strength', () => {
+  const table = (patch: Patch) => legSectionTable(hangerOf({ ...ORDINARY, 'pot.edge': 'sharp', ...patch }))
+  const [whole, glued] = [table({}), table({ 'make.joined': 'glued' })]
+  expect(glued).toHaveLength(whole.length + 1)
+  expect(glued[2]).toMatchObject({ part: 'gluedStrands', efficiency: null, effective: null, weakest: false })
+  expect(glued.filter((_, i) => i !== 2)).toEqual(whole)
 })

@@ -100,6 +100,13 @@ describe('what all pots weigh together', () => {
   })
 })
 
+test('on cords of their own nothing hangs from the knot of the pot above, and no knot is drawn down', () => {
+  const own = tiered({ 'tiers.how': 'ownCords' })
+  expect(own.solved.drawnKnot).toBeNull()
+  expect(own.solved.tiers.map(({ hung }) => hung.drawnKnot)).toEqual([null, null])
+  expect(tiered({}).solved.drawnKnot).not.toBeNull()
+})
+
 describe('the common centre of gravity', () => {
   const loads = { potted: 5, hanger: 1, below: 2 }
 
