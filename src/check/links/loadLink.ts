@@ -8,14 +8,13 @@ import { pottedTogether } from '../tiers/pottedTogether'
 /** What must be answered before anything certain can be said, and when it does not matter after all. */
 function needed(solved: Solved): readonly FieldPath[] {
   const { answers, given } = solved.hanger
-  const weighed = answers['weighed.mass'] !== null
   const noPot = answers['pot.have'] === 'no'
   const noHanger = answers['make.have'] === 'no'
   return FIELD_PATHS.filter((path) => {
     if (!fieldOf(path).essential || given.has(path)) return false
-    // Neither legs nor their strands are asked of a panel.
+    // Neither legs nor their strands are asked of a panel, nor what a pot is made of that was weighed, or is not there.
     if (!isRelevant(path, answers)) return false
-    if (path === 'pot.material') return !noPot && !weighed && answers['pot.emptyMass'] === null
+    if (path === 'pot.material') return answers['pot.emptyMass'] === null
     if (path === 'pot.rim') return !noPot
     return !noHanger
   })

@@ -44,5 +44,9 @@ export const MANY_HANGERS: readonly (readonly [string, Hanger])[] = [
   ['a panel against a wall, its net told', hangerOf({ ...PANEL, 'panel.knots': '2', 'place.reach': 'child' })],
   ['a panel under a ceiling, on two hooks, over people', hangerOf({ ...PANEL, 'place.support': 'ceilingHook', 'stick.held': 'twoHooks', 'place.beneath': 'people' })],
   ['three tiers, the lower ones held by wraps, outdoors', hangerOf({ ...ORDINARY, 'cord.fibre': 'polyester', 'make.arrangement': 'tiers', 'tiers.count': '3', 'tiers.how': 'wrapped', 'second.mass': '3 kg', 'third.rim': '120 mm', 'place.exposure': 'outdoors', 'place.reach': 'child' })],
+  ['a tall plant in open strands, held by friction', hangerOf({ ...ORDINARY, 'cradle.kind': 'open', 'plant.height': '80 cm', 'plant.mass': '3 kg', 'seat.offset': '6 mm' })],
+  ['a level ring on cords of its own, a wrapping cord cut short', hangerOf({ ...ORDINARY, 'ring.lies': 'level', 'ring.metal': 'steel', 'ring.inside': '115 mm', 'ring.wire': '5 mm', 'ring.cords': '4', 'ring.cordStrands': '4', 'ring.rise': '80 mm', 'make.totalLength': '120 cm', 'gathering.wraps': '12', 'gathering.cordLength': '60 cm' })],
+  ['a top cord too short for its stick', hangerOf({ ...ON_STICK, 'stick.topCord': '28 cm' })],
+  ['a row on one top cord, one of them taken down', hangerOf({ ...ON_STICK, 'make.arrangement': 'row', 'make.top': 'ring', 'row.count': '3', 'row.spacing': '30 cm', 'row.others': '2.5 kg', 'stick.length': '110 cm', 'stick.span': '100 cm', 'stick.diameter': '35 mm', 'stick.topCord': '150 cm' })],
   ['a wooden ring', hangerOf({ ...ORDINARY, 'ring.metal': 'wood', 'ring.wire': '11 mm' })],
 ]

@@ -106,6 +106,22 @@ describe('the knots a pot is tilted over', () => {
     expect(low({ ...TALL, 'cradle.kind': 'open' })).toEqual([])
   })
 
+  test('are, of a trough, the nearest to the axis and the lowest that any two legs have between them', () => {
+    const trough = check({ 'pot.shape': 'trough', 'pot.rim': '140 mm', 'pot.base': '110 mm', 'pot.length': '420 mm', 'make.totalLength': '180 cm', 'cradle.kind': 'net', 'cradle.first': '225 mm' })
+    const points = trough.solved.geometry.between.map(({ path }) => pointAlong(path, metres(0.225)))
+    const [r, z] = [Math.min(...points.map((p) => p.r)), Math.min(...points.map((p) => p.z))]
+    expect(Math.max(...points.map((p) => p.r))).toBeGreaterThan(r + 0.01)
+    expect(Math.max(...points.map((p) => p.z))).toBeGreaterThan(z + 0.01)
+    const knots = trough.links.find((l) => l.part === 'overKnots' && l.case === 'watered')
+    expect(knots?.capacity?.value).toBeCloseTo(r, 12)
+    expect(knots?.terms.find((t) => t.symbol === 'z_k')?.value).toBeCloseTo(z, 12)
+  })
+
+  test('are named: the base edge where there are none', () => {
+    expect(over({ 'cradle.kind': 'open' })?.capacity?.source).toBe('base edge')
+    expect(over({ 'cradle.kind': 'net', 'cradle.first': '115 mm' })?.capacity?.source).toContain('knots')
+  })
+
   test('and were only assumed matter where the pot needs them: not where it would stay on its base, nor under a second row', () => {
     const told = (patch: Patch) => (over(patch)?.findings ?? []).map((f) => f.code)
     const assumed = (patch: Patch) => checkOf(without({ ...ORDINARY, 'cradle.kind': 'net', ...patch }, 'cradle.first')).links.find((l) => l.part === 'overKnots' && l.case === 'watered')
@@ -131,6 +147,12 @@ describe('what a pot stands on', () => {
   })
 })
 
+test('the width of the gathered strands is by the cord’s own diameter only where it was measured', () => {
+  const basisOf = (patch: Patch) => checkOf(patch).links.find((l) => l.part === 'onKnot')?.terms.find((t) => t.symbol === 'd')?.basis
+  expect(basisOf(ORDINARY)).toBe('your own')
+  expect(basisOf(without(ORDINARY, 'cord.diameter'))).toBe('common practice')
+})
+
 describe('a second row of knots', () => {
   const net = (second: string, more: Patch = {}) => check({ 'cradle.kind': 'net', 'cradle.first': '140 mm', 'cradle.second': second, ...more }).links.filter((l) => l.part === 'netOpens')
 
@@ -150,6 +172,16 @@ describe('a second row of knots', () => {
     expect(round('200 mm')).toBeCloseTo(2 * Math.PI * onItsSide(0.2).r, 9)
     expect(round('250 mm')).toBeCloseTo(2 * Math.PI * onItsSide(0.25).r, 9)
     expect(round('270 mm')).toBeCloseTo(2 * Math.PI * 0.105, 9)
+  })
+
+  test('goes round the pot as high as it lies on any leg: of three round a trough the one with the shortest way', () => {
+    const patch = { 'make.legs': '3', 'pot.shape': 'trough', 'pot.rim': '140 mm', 'pot.base': '90 mm', 'pot.length': '300 mm', 'pot.height': '200 mm', 'make.totalLength': '180 cm', 'cradle.first': '90 mm' } as const
+    const { legs } = check({ 'cradle.kind': 'net', 'cradle.second': '180 mm', ...patch }).solved.geometry
+    const heights = legs.map(({ path }) => pointAlong(path, metres(0.18)).z)
+    expect(Math.max(...heights)).toBeGreaterThan(Math.min(...heights) + 0.005)
+    // From the corner of its base up to that of its rim, straight.
+    const [base, rim] = [Math.hypot(0.045, 0.125), Math.hypot(0.07, 0.15)]
+    expect(net('180 mm', patch)[0]?.demand?.value).toBeCloseTo(2 * Math.PI * (base + ((rim - base) * Math.max(...heights)) / 0.2), 9)
   })
 
   test('is not asked of a cradle without knots', () => {

@@ -31,6 +31,20 @@ describe('strands over a straight edge', () => {
     expect(edgeSlip(solvedOf(TROUGH))).toEqual({ legs: [1, 2, 3, 4], atCorners: true })
   })
 
+  test('slip from the corners of a trough so long that along its ends alone they would stay', () => {
+    const long = { ...TROUGH, 'pot.length': '700 mm', 'make.totalLength': '260 cm' } as const
+    const rim = solvedOf(long).geometry.outline.pot.at(-1)
+    expect((rim?.across ?? NaN) / (rim?.along ?? NaN)).toBeLessThan(FRICTION)
+    expect(edgeSlip(solvedOf(long))).toEqual({ legs: [1, 2, 3, 4], atCorners: true })
+  })
+
+  test('are not said to lie on the corners where some slip elsewhere', () => {
+    // Twelve legs every 30 degrees round a trough whose corners stand at 30 degrees.
+    const twelve = edgeSlip(solvedOf({ ...TROUGH, 'pot.rim': '150 mm', 'pot.length': `${150 * Math.sqrt(3)} mm`, 'make.legs': '12' }))
+    expect(twelve?.legs).toEqual([2, 3, 5, 6, 8, 9, 11, 12])
+    expect(twelve?.atCorners).toBe(false)
+  })
+
   test('do not slip round a pot without edges', () => {
     expect(edgeSlip(solvedOf(ORDINARY))).toBeNull()
   })

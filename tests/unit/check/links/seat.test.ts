@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest'
 import type { Patch } from '#core'
-import { metres, newtons } from '../../../../src/quantity/si'
+import { metres, newtons, radians } from '../../../../src/quantity/si'
 import { criticalHeight } from '../../../reference/sling/criticalHeight'
 import { symmetricSling } from '../../../reference/sling/symmetricSling'
+import { TIPS_ABOVE } from '../../../../src/catalogue/seat'
+import { seatOf } from '../../../../src/check/links/seat/seatOf'
+import { lasts, solveSlidingSeat } from '../../../../src/statics/seat/slidingSeat'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 import { without } from '../../hanger/without'
 import { codesOf, linkIn, worstOfLink } from '../linkOf'
@@ -127,4 +130,44 @@ test('the upright position is asked to last with legs half as stiff and the weig
 
 test('legs that cannot reach round the pot have no seat to judge', () => {
   expect(check({ 'make.totalLength': '40 cm' }).links.map((l) => l.link)).not.toContain('seat')
+})
+
+describe('under a level ring', () => {
+  /** Its legs told by themselves, so that the height of the hook above the ring changes nothing below it. */
+  const held = (rise: string): number => linkIn(check({ 'make.top': 'ring', 'ring.lies': 'level', 'ring.inside': '100 mm', 'ring.wire': '8 mm', 'make.legLength': '70 cm', 'ring.rise': rise }), 'seat', 'watered').capacity?.value ?? NaN
+
+  test('a pot on locked strands is held as from the hook, but from no higher than where its legs would meet', () => {
+    expect(held('400 mm')).toBeGreaterThan(held('100 mm'))
+    expect(held('2 m')).toBe(held('1 m'))
+    const { geometry: { path, ringRadius }, slings } = check({ 'make.top': 'ring', 'ring.lies': 'level', 'ring.inside': '100 mm', 'ring.wire': '8 mm', 'make.legLength': '70 cm' }).solved
+    if (!path.ok) throw new Error('no path')
+    // Round and alike from the point where they meet: y = h a2 / (2 eps l2 + a2), all of it drawn out to that point.
+    const longer = 0.105 / (0.105 - ringRadius)
+    const strain = (slings?.watered.sum ?? NaN) / 4 / ((2 * 192) / 0.17 / 2)
+    const [l, h] = [path.free * longer, (path.top - path.leave.z) * longer]
+    const alike = 0.185 + (h * 0.105 ** 2) / (2 * strain * l * path.free + 0.105 ** 2)
+    expect(Math.abs(held('2 m') - alike) / alike).toBeLessThan(0.02)
+  })
+})
+
+describe('the pot on its strands as they run over it', () => {
+  const spread = { 'make.top': 'stick', 'stick.bunch': '280 mm', 'stick.length': '500 mm', 'stick.span': '450 mm', 'cradle.kind': 'open', 'plant.height': '4 cm', 'plant.mass': '100 g' } as const
+
+  test('is as stiff as each leg is: of another stiffness, in proportion', () => {
+    const { solved } = check(spread)
+    const plan = solved.plan as NonNullable<typeof solved.plan>
+    const softer = { ...solved, plan: { ...plan, legs: plan.legs.map((leg, i) => ({ ...leg, stiffness: i === 1 ? 0.5 * leg.stiffness : leg.stiffness })) } }
+    const [own, changed] = [seatOf(solved, 'watered')?.EA ?? [], seatOf(softer, 'watered')?.EA ?? []]
+    expect(changed.map((EA, i) => EA / (own[i] ?? NaN))).toEqual([1, 0.5, 1, 1])
+  })
+
+  test('stands no higher than where it lasts, solved as it hangs from a stick', () => {
+    const { solved } = check(spread)
+    const { path } = solved.geometry
+    const seat = seatOf(solved, 'watered')
+    if (!path.ok || seat === null) throw new Error('no seat')
+    const limit = linkIn(check(spread), 'seat', 'watered').capacity?.value ?? NaN
+    const stands = (height: number): boolean => lasts(seat, solveSlidingSeat({ ...seat, cg: [0, 0, height] }), radians(TIPS_ABOVE.value))
+    expect(stands(limit - 1e-5)).toBe(true)
+  })
 })
