@@ -136,3 +136,11 @@ test('the table of the knot has no empty and no twice-named line', () => {
     expect(rows.some((r) => r.name === 'The cord as cut makes')).toBe('gathering.cordLength' in patch)
   }
 })
+
+test('wraps are counted as the wrapping cord makes them, and told so, where it is too short for those tied', () => {
+  const wrapsIn = (patch: Patch) => linkIn(checkOf({ ...ORDINARY, 'gathering.wraps': '8', ...patch }), 'gatheringGrip', 'watered').terms.find((t) => t.symbol === 'n_w')
+  expect(wrapsIn({})).toMatchObject({ value: 8, source: 'wraps of the gathering knot' })
+  const short = wrapsIn({ 'gathering.cordLength': '50 cm' })
+  expect(short?.value).toBeLessThan(8)
+  expect(short?.source).toContain('wrapping cord')
+})

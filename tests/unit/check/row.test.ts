@@ -133,3 +133,9 @@ test('pots closer than they are wide touch: by the rim, or by the belly of one t
   expect(touches({ ...close, 'pot.shape': 'bellied' })).toBe(true)
   expect(touches({ ...close, 'row.spacing': '19 cm' })).toBe(true)
 })
+
+test('what one hook bears is told in the words of a row, of two hooks in those of a lever', () => {
+  const source = (check: ReturnType<typeof row>): string | undefined => linkIn(check, 'hook', 'watered').terms.find((t) => t.symbol === 'k_h')?.source
+  expect(source(row({ 'row.others': '4 kg' }))).toContain('whole row')
+  expect(source(onStick({ 'stick.held': 'twoHooks', 'stick.bunch': '240 mm' }))).toContain('lever')
+})

@@ -251,3 +251,24 @@ describe('the sum of the demand', () => {
     expect(above?.source).not.toBe(alone?.source)
   })
 })
+
+describe('the lines of a leg', () => {
+  test('call the potted plants the user’s own only where all that hangs there was weighed as one', () => {
+    const massOf = (patch: Patch) => linkIn(checkOf({ ...ORDINARY, 'weighed.mass': '3 kg', 'weighed.state': 'watered', ...patch }), 'leg', 'watered').terms.find((t) => t.symbol === 'm_pot')
+    expect(massOf({})?.basis).toBe('your own')
+    const two = massOf({ 'make.arrangement': 'tiers', 'tiers.count': '2', 'tiers.how': 'runOn', 'second.mass': '1 kg', 'second.state': 'watered', 'second.strand': '60 cm' })
+    expect(two?.basis).toBe('computed')
+    expect(two?.source).toContain('below')
+  })
+
+  test('show the pull of the leg that is worst with its floor, along a stick not the hardest solved', () => {
+    const check = checkOf({ ...ORDINARY, 'make.top': 'stick', 'stick.bunch': '200 mm', 'stick.length': '400 mm', 'stick.span': '360 mm', 'make.legs': '6', 'make.tolerance': '0 mm' })
+    const { slings } = check.solved
+    const each = slings?.watered.each ?? []
+    const worst = each.indexOf(Math.max(...each))
+    const { terms } = linkIn(check, 'leg', 'watered')
+    expect(slings?.watered.solvedTension).toBeGreaterThan(slings?.watered.solvedEach?.[worst] ?? NaN)
+    expect(terms.find((t) => t.symbol === 'T_s')?.value).toBe(slings?.watered.solvedEach?.[worst])
+    expect(terms.find((t) => t.symbol === 'E')?.value).toBe(each[worst])
+  })
+})
