@@ -1,4 +1,4 @@
-import { CONCRETE_CONE, CONE_ROOM, type ConeKind } from '../catalogue/concrete'
+import { CONCRETE_CONE, type ConeKind } from '../catalogue/concrete'
 import { newtons, type Metres, type Newtons, type Pascals } from '../quantity/si'
 
 /**
@@ -7,6 +7,3 @@ import { newtons, type Metres, type Newtons, type Pascals } from '../quantity/si
  * @example concreteCone('crackedPostInstalled', pascals(20e6), metres(0.04)) // 8711.6
  */
 export const concreteCone = (kind: ConeKind, strength: Pascals, depth: Metres): Newtons => newtons(CONCRETE_CONE[kind].value * Math.sqrt(strength) * depth ** 1.5)
-
-/** Whether a whole cone has room: 1.5 embedments to an edge, 3 to the next anchor. */
-export const coneHasRoom = (depth: Metres, toEdge: Metres, between: Metres): boolean => toEdge >= CONE_ROOM.toEdge.value * depth && between >= CONE_ROOM.between.value * depth

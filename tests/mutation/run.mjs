@@ -2,7 +2,7 @@
 // `npm run mutants -- src/statics src/load` (a folder or file each; `--tests tests/unit/check` names where the tests are looked for, or a file of them,
 // else those of the three deciding folders; `--slowest 500` leaves out files of tests that take longer, ms; `--without
 // ObjectLiteral,ArrayDeclaration` leaves out kinds of changes by the tool's names; `--report FILE` keeps the tool's own report, and
-// `--again FILE` changes once more only the lines where that report has something unnoticed; `--workers N`). The report ends with every change that no test noticed.
+// `--again FILE` changes once more only what that report has unnoticed; `--workers N`). The report ends with every change that no test noticed.
 import { spawnSync } from 'node:child_process'
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -17,9 +17,10 @@ const TESTS = ['statics', 'load', 'check'].flatMap((name) => [`tests/unit/${name
 
 const { values, positionals } = parseArgs({ allowPositionals: true, options: { tests: { type: 'string', multiple: true }, workers: { type: 'string', default: '2' }, slowest: { type: 'string', default: '60000' }, without: { type: 'string', default: '' }, report: { type: 'string' }, again: { type: 'string' } } })
 const UNNOTICED = new Set(['Survived', 'NoCoverage'])
-const linesOf = (report) => Object.entries(JSON.parse(readFileSync(report, 'utf8')).files).flatMap(([file, { mutants }]) =>
-  [...new Set(mutants.filter(({ status }) => UNNOTICED.has(status)).map(({ location: { start, end } }) => `${file}:${start.line}-${end.line}`))])
-const mutated = values.again ? linesOf(values.again) : (positionals.length ? positionals : DECIDING).map((path) => (/\.ts(:|$)/.test(path) ? path : `${path}/**/*.ts`))
+// Its columns count from 0, those of its report from 1.
+const unnoticedIn = (report) => Object.entries(JSON.parse(readFileSync(report, 'utf8')).files).flatMap(([file, { mutants }]) =>
+  [...new Set(mutants.filter(({ status }) => UNNOTICED.has(status)).map(({ location: { start, end } }) => `${file}:${start.line}:${start.column - 1}-${end.line}:${end.column - 1}`))])
+const mutated = values.again ? unnoticedIn(values.again) : (positionals.length ? positionals : DECIDING).map((path) => (/\.ts(:|$)/.test(path) ? path : `${path}/**/*.ts`))
 
 const scratch = mkdtempSync(join(tmpdir(), 'strandwise-mutants-'))
 const project = join(scratch, 'project')

@@ -2,14 +2,14 @@ import { describe, expect, test } from 'vitest'
 import { BOARD_FIXINGS, BRACKET_MOMENT, SECOND_MAKER_TOGGLES, WINGED_FIXING } from '../../../src/catalogue/boardFixings'
 import { CHAIN_BREAK_OVER_LIMIT, PROOF_COIL, UNWELDED_CHAIN } from '../../../src/catalogue/chain'
 import { ELECTRICAL_BOXES } from '../../../src/catalogue/ceilings'
-import { CONCRETE_CONE } from '../../../src/catalogue/concrete'
+import { CONE_ROOM, CONCRETE_CONE } from '../../../src/catalogue/concrete'
 import { EYE_BOLT_M12, OPEN_HOOK_OVER_EYE, SNAP_HOOKS, TURNBUCKLE_ENDS, WELDED_RING } from '../../../src/catalogue/connectors'
 import { NYLON_PLUGS, PLUG_BASES, PLUG_SAFETY, PLUG_ULTIMATES } from '../../../src/catalogue/plugs'
 import { SCREW_GAUGES, screwGauge } from '../../../src/catalogue/screws'
 import { BAMBOO, UNKNOWN_WOOD } from '../../../src/catalogue/sticks'
 import { TIMBER_GRAVITY, TIMBER_SPECIES } from '../../../src/catalogue/timber'
 import { WOODS } from '../../../src/catalogue/woods'
-import { coneHasRoom, concreteCone } from '../../../src/check/concreteCone'
+import { concreteCone } from '../../../src/check/concreteCone'
 import { INCH, metres, pascals, POUND, STANDARD_GRAVITY } from '../../../src/quantity/si'
 
 const LBF = POUND * STANDARD_GRAVITY
@@ -142,10 +142,9 @@ describe('a cone of concrete, an upper bound', () => {
     const recommended = NYLON_PLUGS.find(({ id }) => id === '8 mm')?.pullOut.concrete?.high ?? NaN
     expect(concreteCone('crackedPostInstalled', pascals(20e6), metres(0.04))).toBeGreaterThan(5 * recommended)
   })
-  test('room: one and a half depths to an edge, three between', () => {
-    expect(coneHasRoom(metres(0.04), metres(0.06), metres(0.12))).toBe(true)
-    expect(coneHasRoom(metres(0.04), metres(0.059), metres(0.13))).toBe(false)
-    expect(coneHasRoom(metres(0.04), metres(0.07), metres(0.119))).toBe(false)
+  test('room: the projected area of a whole cone is 9 h^2 (ACI 318), half its side to an edge, its side between', () => {
+    expect(CONE_ROOM.between.value ** 2).toBe(9)
+    expect(CONE_ROOM.toEdge.value).toBe(CONE_ROOM.between.value / 2)
   })
   test('cracked holds less than sound in every pair', () => {
     expect(CONCRETE_CONE.crackedPostInstalled.value).toBeLessThan(CONCRETE_CONE.uncrackedPostInstalled.value)

@@ -82,3 +82,11 @@ describe('the check of a hanger that was looked at', () => {
     expect(panel.findings).toContainEqual({ code: 'INSPECTION_STRAND_GONE', strands: 1, leg: null, reckoned: false })
   })
 })
+
+it('a strand that is gone from a leg that can spare it is reckoned, and leaves the verdict to the numbers', () => {
+  const strong = { ...ORDINARY, 'make.legs': '8', 'weighed.mass': '2 kg', 'weighed.state': 'watered' } as const
+  const spared = leg(check(strong, { what: 'strandGone', leg: '2' }))
+  expect(spared.findings.map((f) => f.code)).toContain('INSPECTION_STRAND_GONE')
+  expect(spared.verdict).toBe(leg(check(strong)).verdict)
+  expect(spared.verdict).toMatch(/holds/)
+})

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { stickMass } from '../../../src/load/stickMass'
 import { stickBeam, stickSag } from '../../../src/check/stickBeam'
 import { codesOf, linkIn } from './linkOf'
 import { onStick } from './links/stickOf'
@@ -138,4 +139,12 @@ test('what one hook bears is told in the words of a row, of two hooks in those o
   const source = (check: ReturnType<typeof row>): string | undefined => linkIn(check, 'hook', 'watered').terms.find((t) => t.symbol === 'k_h')?.source
   expect(source(row({ 'row.others': '4 kg' }))).toContain('whole row')
   expect(source(onStick({ 'stick.held': 'twoHooks', 'stick.bunch': '240 mm' }))).toContain('lever')
+})
+
+test('others that were not weighed are like this one, but for the stick, which hangs there once', () => {
+  const check = row({ 'row.count': '2', 'row.spacing': '40 cm' })
+  const { weight, potted, hanger } = check.solved.loads.watered
+  const stick = stickMass(check.solved.hanger.answers, 'watered').high
+  expect(stick).toBeGreaterThan(0.3)
+  expect(demand(check, 'hook', 'watered')).toBeCloseTo(0.75 * weight + 0.25 * (potted + hanger - stick) * G, 6)
 })

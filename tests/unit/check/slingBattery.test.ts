@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { slingInput, solveBattery, tensionsOf, type BatteryInput } from '../../../src/check/slingBattery'
+import { slingInput, solveBattery, solveWithoutLeg, tensionsOf, type BatteryInput } from '../../../src/check/slingBattery'
 import { roundLegs, type RoundLeg, type SlingPlan } from '../../../src/check/slingPlan'
 import { metres } from '../../../src/quantity/si'
 import { solveSling } from '../../../src/statics/sling/solveSling'
 import { ON_AXIS, tautPath, tautPathTo, type TautPath } from '../../../src/statics/tautPath'
+import { checkOf, ORDINARY } from '../hanger/hangerOf'
 import { equalLegs } from './equalLegs'
 
 const PROFILE = [{ r: 0.07, z: 0 }, { r: 0.105, z: 0.185 }] as const
@@ -107,4 +108,56 @@ describe('legs that are not alike', () => {
     expect(roundLegs(legsAt(0, 1))).toMatchObject({ distinct: [0, 1], alike: false })
     expect(legsOf(7)).toMatchObject({ distinct: [0], alike: true })
   })
+})
+
+describe('a sling of unlike legs', () => {
+  /** Five strands to a stick of 24 cm, each from its own place. */
+  const spread = (): BatteryInput => {
+    const { plan, loads, potted } = checkOf({ ...ORDINARY, 'make.top': 'stick', 'stick.bunch': '240 mm', 'stick.length': '400 mm', 'stick.span': '360 mm', 'make.legs': '5' }).solved
+    if (plan === null) throw new Error('no plan')
+    return { plan, stiffness: 2300, bedded: 6900, mass: loads.watered.weight / 9.80665, centre: potted.watered.centre, offset: 0.01, tolerance: 0.003 }
+  }
+
+  test('tells the hardest pull of any leg, and the greatest of the floors', () => {
+    const input = spread()
+    const { solvedEach, solvedTension, each, tension, floor } = solveBattery(input)
+    expect(new Set(solvedEach?.map((pull) => Math.round(pull * 1e3))).size).toBeGreaterThan(1)
+    expect(solvedTension).toBe(Math.max(...solvedEach ?? []))
+    expect(tension).toBe(Math.max(...each ?? []))
+    const floors = input.plan.legs.map((leg) => leg.floor * input.mass * 9.80665)
+    expect(Math.max(...floors)).toBeGreaterThan(1.001 * Math.min(...floors))
+    expect(floor).toBeCloseTo(Math.max(...floors), 9)
+  })
+
+  test('without a leg is told with that one pulling nothing and the others in their places, the worst of all that may go', () => {
+    const input = { ...spread(), tolerance: 0, offset: 0 }
+    const alone = input.plan.distinct.map((leg) => solveWithoutLeg({ ...input, plan: { ...input.plan, distinct: [leg] } }))
+    const worst = solveWithoutLeg(input)
+    expect(new Set(alone.map(({ tension }) => Math.round((tension ?? 0) * 1e3))).size).toBeGreaterThan(1)
+    expect(worst.tension).toBe(Math.max(...alone.map(({ tension }) => tension ?? NaN)))
+    for (const [i, one] of alone.entries()) {
+      const gone = input.plan.distinct[i] ?? NaN
+      expect(one.gone).toBe(gone)
+      expect(one.each).toHaveLength(5)
+      expect(one.each?.[gone]).toBe(0)
+      expect(one.each?.filter((_, leg) => leg !== gone)).toEqual(tensionsOf(one.drawn))
+      expect(one.sum).toBeCloseTo(tensionsOf(one.drawn).reduce((a, b) => a + b, 0), 9)
+    }
+  })
+
+  test('without a leg that leaves no rest is worse than any that leaves a hard pull, wherever it stands', () => {
+    const three = { ...spread(), tolerance: 0, offset: 0, plan: legsOf(3) }
+    expect(solveWithoutLeg({ ...three, plan: { ...three.plan, distinct: [0, 1, 2] } }).trouble).toBe('lost support')
+  })
+})
+
+test('a leg is nearly slack below a twentieth of an even share', () => {
+  for (const tolerance of [0.0005, 0.001, 0.0015, 0.002, 0.003, 0.006]) {
+    const input = battery({ tolerance })
+    const slack = input.plan.uneven.map((longer) => tensionsOf(solveSling(slingInput(input, input.bedded, [0, 0, input.centre], longer.map((share) => share * tolerance)))).filter((pull) => pull < (0.05 * WEIGHT) / 4).length)
+    expect(solveBattery(input).nearlySlack).toBe(Math.max(...slack))
+  }
+  const counts = [0.0005, 0.006].map((tolerance) => solveBattery(battery({ tolerance })).nearlySlack)
+  expect(counts[0]).toBe(0)
+  expect(counts[1]).toBeGreaterThan(0)
 })

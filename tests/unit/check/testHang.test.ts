@@ -86,3 +86,10 @@ describe('a hook without a mark', () => {
     expect(hook({ 'testHang.mass': '90 kg', 'hook.kind': 'open', 'place.beneath': 'people' }).verdict).toBe('fails')
   })
 })
+
+test('the sum of a test hang starts from what was told: a mass, or the water of a bucket', () => {
+  const symbols = (patch: Patch): readonly string[] => checkOf({ ...ORDINARY, 'testHang.time': '25 h', 'testHang.slip': '1 mm', ...patch }).links.find((l) => l.part === 'testHang' && l.case === 'watered')?.terms.map((t) => t.symbol) ?? []
+  expect(symbols({ 'testHang.mass': '19 kg' })).toContain('m_test')
+  expect(symbols({ 'testHang.mass': '19 kg' })).not.toContain('V_test')
+  expect(symbols({ 'testHang.volume': '19 l' })).toEqual(expect.arrayContaining(['V_test', 'rho_w', 'm_test']))
+})
