@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { pullTestSummary, type PullTestSet, type PullTestRow } from '#core'
+import { checkHanger, pullTestSummary, type PullTestSet, type PullTestRow } from '#core'
 import { choosePullTests } from '../../../src/check/pullTests'
+import { ORDINARY } from '../hanger/hangerOf'
 import { testedHanger } from '../hanger/testedHanger'
 import { seededRandom } from '../quantity/seededRandom'
+import { linkIn } from './linkOf'
 
 type Typed = PullTestRow['typed']
 const summaryOf = (log: readonly Typed[]) => pullTestSummary(testedHanger({ 'cord.fibre': 'cotton' }, log).pullTests, 'cotton')
@@ -179,4 +181,13 @@ describe('the set that counts', () => {
     expect(chosen([...row(2, 'tied', 'soaked'), ...row(3, 'straight', 'dry')], 'tied', true)).toBe('straight dry')
     expect(chosen([...row(2, 'tied', 'soaked'), ...row(1, 'straight', 'dry')], 'tied', true)).toBe('tied soaked')
   })
+})
+
+test('what counts of pull tests says how they were made', () => {
+  const sourceOf = (how: string): string | undefined => {
+    const rows = ['131 N', '118 N', '140 N', '126 N'].map((load) => ({ load, how, state: 'dry', time: '20 s' }))
+    return linkIn(checkHanger(testedHanger(ORDINARY, rows)), 'leg', 'dry').capacity?.source
+  }
+  expect(sourceOf('tied')).toContain('as tied')
+  expect(sourceOf('straight')).toContain('straight')
 })

@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest'
 import { LINKS, type CheckResult, type LinkResult, type Patch } from '#core'
+import { atOnce } from '../../../../src/check/links/fixing/fixingEvidence'
+import { OWN_LINKS, ownHolds } from '../../../../src/check/ownHolds'
+import { newtons } from '../../../../src/quantity/si'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 import { without } from '../../hanger/without'
 import { codesOf, linkIn, worstOfLink } from '../linkOf'
@@ -165,6 +168,15 @@ describe('a cord round something', () => {
     expect(worstOfLink(checkOf({ ...untested, 'fixing.proof': `${mass * 0.999} kg` }), 'fixing').verdict).toBe('not enough known')
   })
 
+  test('a branch over people must have borne three times a heavy pot: half of a pull counts for good, with the reserve of 1.5', () => {
+    const heavy = checkOf({ ...without(ORDINARY, 'fixing.proof'), ...ROUND, 'place.substrate': 'branch', 'place.beneath': 'people', 'weighed.mass': '60 kg', 'weighed.state': 'watered', 'make.legLength': '3 m' })
+    const found = worstOfLink(heavy, 'fixing').findings.find((f) => f.code === 'BRANCH_UNTESTED')
+    const pull = found?.code === 'BRANCH_UNTESTED' ? found.testMass * 9.80665 : NaN
+    const { watered, drop, tug } = heavy.solved.loads
+    expect(pull).toBeCloseTo((watered.weight * 1.5) / 0.5, 6)
+    expect(pull).toBeGreaterThan(Math.max(drop.weight, tug.weight))
+  })
+
   test('a rated rail holds by its rating', () => {
     expect(fixing({ ...ROUND, 'place.substrate': 'rail', 'bracket.rated': '60 kgf' })).toMatchObject({ verdict: 'holds', part: 'rated' })
   })
@@ -205,4 +217,73 @@ test.each(['curtainRod', 'showerRod', 'towelRod'])('the rating of a %s lifts no 
   const rated = { 'place.substrate': rod, 'bracket.rated': '60 kgf', 'fixing.rated': '60 kgf', 'fixing.ratedFor': 'pullOut' } as const
   for (const kind of ['adhesive', 'magnet', 'nail', 'resinAnchor']) expect(codesOf(check({ ...rated, 'fixing.kind': kind }), 'fixing')).toEqual(['FIXING_REFUSED'])
   expect(codesOf(check({ ...rated, ...ROUND, 'fixing.kind': 'adhesive' }), 'fixing')).not.toContain('FIXING_REFUSED')
+})
+
+describe('the lines of a fixing', () => {
+  const symbols = (patch: Patch): readonly string[] => fixing(patch).terms.map((t) => t.symbol)
+  const ANCHOR = { 'place.substrate': 'concrete', 'fixing.kind': 'metalAnchor', 'fixing.length': '45 mm', 'fixing.rated': '60 kgf', 'fixing.ratedFor': 'pullOut' } as const
+
+  test('show the cone of concrete of an anchor in concrete of known depth, and of no other', () => {
+    const bounded = (patch: Patch): boolean => check(patch).links.some((l) => l.link === 'fixing' && l.terms.some((t) => t.symbol === 'R_cone'))
+    const unrated = without({ ...ORDINARY, ...ANCHOR }, 'fixing.rated', 'fixing.ratedFor')
+    const shown = bounded(ANCHOR) || bounded(unrated)
+    expect(shown).toBe(true)
+    for (const patch of [ANCHOR, unrated]) {
+      expect(bounded({ ...patch, 'place.substrate': 'solidBrick' })).toBe(false)
+      expect(bounded({ ...patch, 'fixing.kind': 'plug' })).toBe(false)
+      expect(bounded(without(patch, 'fixing.length'))).toBe(false)
+    }
+  })
+
+  test('count a board fixing only in board', () => {
+    const board = { ...BRACKET, 'fixing.kind': 'boardFixing' } as const
+    expect(fixing({ ...board, 'place.substrate': 'plasterboard' }).part).toBe('lowTable')
+    for (const substrate of ['concrete', 'solidBrick', 'timber'] as const) {
+      const elsewhere = fixing({ ...board, 'place.substrate': substrate })
+      expect(elsewhere.capacity).toBeNull()
+      expect(elsewhere.verdict).not.toMatch(/holds/)
+    }
+  })
+
+  test('name the hole of a plug, and of a plug alone', () => {
+    const wall = { ...WALL_HOOK, 'place.substrate': 'solidBrick', 'fixing.kind': 'plug', 'fixing.plugHole': '8 mm' } as const
+    expect(symbols(wall)).toContain('d_p')
+    expect(symbols({ ...BRACKET, 'fixing.kind': 'boardFixing', 'place.substrate': 'plasterboard' })).not.toContain('d_p')
+  })
+
+  test('call what a customer told theirs, and what was reckoned from it reckoned', () => {
+    const basis = (known: string) => {
+      const { terms, capacity } = fixing({ ...ANCHOR, 'place.known': known })
+      const of = (symbol: string): string | undefined => terms.find((t) => t.symbol === symbol)?.basis
+      return { rated: of('R'), gravity: of('g'), weight: of('W'), pots: of('m_pot'), capacity: capacity?.basis }
+    }
+    expect(basis('seen')).toEqual({ rated: 'your own', gravity: 'published', weight: 'computed', pots: basis('told').pots, capacity: 'your own' })
+    expect(basis('told')).toMatchObject({ rated: 'told by customer', gravity: 'published', weight: 'computed', capacity: 'told by customer' })
+  })
+
+  test('call the load on it W where one hanger alone hangs there, and P with others', () => {
+    expect(symbols({})).not.toContain('P')
+    expect(symbols({ 'rail.others': '2 kg' })).toContain('P')
+  })
+})
+
+test('pull and shear are one pull: by their shares of what is borne, or added up where nothing is borne along the wall', () => {
+  const bears = (shear: number) => ({ pull: newtons(100), pullTerms: [], shear: newtons(shear), shearTerms: [] })
+  const asked = { ok: true, pull: newtons(10), shear: newtons(5), load: newtons(12), terms: [] } as const
+  expect(atOnce(asked, bears(50)).demand.value).toBeCloseTo(10 + 5 * 2, 12)
+  expect(atOnce(asked, bears(0)).demand.value).toBeCloseTo(15, 12)
+  expect(atOnce({ ...asked, pull: newtons(0) }, bears(50))).toMatchObject({ demand: { value: 5 }, capacity: 50 })
+  expect(atOnce({ ...asked, shear: newtons(0) }, bears(50))).toMatchObject({ demand: { value: 10 }, capacity: 100 })
+})
+
+describe('what the hanger itself answers for', () => {
+  const holds = (patch: Patch): boolean => ownHolds(checkOf({ ...ORDINARY, ...patch }).solved)
+
+  test('leaves out the place, and what hangs the hanger there', () => {
+    expect(holds({})).toBe(true)
+    for (const patch of [{ 'place.substrate': 'ceilingTileOrGrid' }, { 'hook.rated': '1 kgf' }, { 'fixing.kind': 'adhesive' }] as const) expect(holds(patch)).toBe(true)
+    expect(holds({ 'weighed.mass': '90 kg', 'weighed.state': 'watered' })).toBe(false)
+    for (const link of ['fixing', 'bracket', 'pin', 'hook', 'hookShank', 'connector', 'load']) expect(OWN_LINKS).not.toContain(link)
+    expect(OWN_LINKS).toEqual(expect.arrayContaining(['leg', 'gatheringGrip', 'ring', 'stick', 'topCord', 'seat', 'cradle']))
+  })
 })

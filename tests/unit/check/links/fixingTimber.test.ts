@@ -163,3 +163,34 @@ test('a screw that is not named as on a packet is not read', () => {
   expect(() => check({ 'fixing.screw': 'a long one' })).toThrow(/BAD_SCREW/)
   expect(() => check({ 'fixing.screw': '8 x 40' })).toThrow(/GAUGE_OR_MILLIMETRES/)
 })
+
+describe('the lines of a screw, lag or nail', () => {
+  const wall = (kind: string, more: Patch = {}): Patch => ({ ...WALL_HOOK, 'fixing.kind': kind, 'fixing.diameter': '5 mm', 'fixing.penetration': '40 mm', 'hook.projection': '140 mm', ...more })
+  const broken = (kind: string, more: Patch = {}) => route(wall(kind, more), 'ultimateRoute')
+
+  test('count a nail’s side load whole, a screw’s by its depth', () => {
+    expect(lineOf(broken('nail', { 'fixing.penetration': '28 mm' }), 'k_l')).toBe(1)
+    expect(lineOf(broken('woodScrew', { 'fixing.penetration': '28 mm' }), 'k_l')).toBeLessThan(1)
+  })
+
+  test('name the share across the grain of lags of the lag table alone', () => {
+    const named = (kind: string, more: Patch = {}): boolean => broken(kind, more).terms.some((t) => t.symbol === 'k_across')
+    expect(named('lagScrew', { 'fixing.diameter': '10 mm', 'fixing.penetration': '80 mm' })).toBe(true)
+    expect(named('lagScrew', { 'fixing.diameter': '4 mm' })).toBe(false)
+    expect(named('woodScrew')).toBe(false)
+  })
+
+  test('tell a nail’s diameter from a thread, and what of a lag is not counted', () => {
+    const sourceOf = (kind: string, symbol: string): string | undefined => broken(kind).terms.find((t) => t.symbol === symbol)?.source
+    expect(sourceOf('nail', 'D')).toContain('nail')
+    expect(sourceOf('woodScrew', 'D')).toContain('thread')
+    expect(sourceOf('lagScrew', 'L')).toContain('tip')
+    expect(sourceOf('woodScrew', 'L')).not.toContain('tip')
+  })
+})
+
+test('a screw as long as board and timber together does not come out behind', () => {
+  const inTimber = (between: string) => codesOf(checkOf(named('6 x 60', { 'fixing.between': between, 'fixing.timberDepth': '50 mm' })), 'fixing')
+  expect(inTimber('12 mm')).not.toContain('SCREW_LONGER_THAN_TIMBER')
+  expect(inTimber('8 mm')).toContain('SCREW_LONGER_THAN_TIMBER')
+})

@@ -109,3 +109,13 @@ test('a screw that stands out of brick bends at its root, as it does in timber; 
   expect(wire('woodScrew')).toBeLessThan(0.8 * wire('nail'))
   expect(of('woodScrew').capacity?.value).toBeLessThan((of('nail').capacity?.value ?? NaN) / 1.9)
 })
+
+test('screws of a swing arm lie so far from their middle; a bracket that nothing pulls aside only turns on its lower edge', () => {
+  const lines = (patch: Patch) => linkIn(check({ ...BRACKET, ...patch }), 'fixing', 'watered').terms
+  const swing = lines({ 'place.support': 'swingArm' })
+  // Two screws, 130 and 25 mm above the edge.
+  expect(swing.find((t) => t.symbol === 'y_m')?.value).toBeCloseTo(0.0525, 12)
+  expect(swing.find((t) => t.symbol === 'S_m')?.value).toBeCloseTo(2 * 0.0525 ** 2, 12)
+  expect(lines({}).find((t) => t.symbol === 'E_N')?.source).toBe('a stiff bracket turns on its lower edge')
+  expect(linkIn(check({ ...BRACKET, 'place.reach': 'child' }), 'fixing', 'tug').terms.find((t) => t.symbol === 'E_N')?.source).toContain('side edge')
+})
