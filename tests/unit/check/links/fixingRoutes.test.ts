@@ -172,8 +172,8 @@ describe('a cord round something', () => {
     const heavy = checkOf({ ...without(ORDINARY, 'fixing.proof'), ...ROUND, 'place.substrate': 'branch', 'place.beneath': 'people', 'weighed.mass': '60 kg', 'weighed.state': 'watered', 'make.legLength': '3 m' })
     const found = worstOfLink(heavy, 'fixing').findings.find((f) => f.code === 'BRANCH_UNTESTED')
     const pull = found?.code === 'BRANCH_UNTESTED' ? found.testMass * 9.80665 : NaN
-    const { watered, drop, tug } = heavy.solved.loads
-    expect(pull).toBeCloseTo((watered.weight * 1.5) / 0.5, 6)
+    const { flooded, drop, tug } = heavy.solved.loads
+    expect(pull).toBeCloseTo((flooded.weight * 1.5) / 0.5, 6)
     expect(pull).toBeGreaterThan(Math.max(drop.weight, tug.weight))
   })
 
