@@ -87,6 +87,13 @@ describe('a side that is not straight', () => {
     expect(radiusAt(side.side, metres(high))).toBeCloseTo(rim, 12)
     expect(side.approximate).toBe(true)
     expect(side.touches).toBeCloseTo(high, 12)
+    // All along the curve to its rim is as far as knots can be.
+    while (z < high) {
+      along += Math.hypot(step, radius(Math.min(high, z + step)) - radius(z))
+      z += step
+    }
+    const refused = refusal({ 'pot.shape': 'bowl', 'pot.rim': '170 mm', 'pot.base': '90 mm', 'pot.height': '110 mm', 'cradle.first': '30 cm' })
+    expect(Math.abs((refused?.code === 'CRADLE_ABOVE_RIM' ? refused.most : NaN) - along)).toBeLessThan(0.0005)
   })
 
   test('of the flattest bowl still stands outside the bowl at its base', () => {
