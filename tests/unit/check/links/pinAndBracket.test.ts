@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import type { CheckResult, Patch } from '#core'
 import { madisonShare } from '../../../../src/check/woodStrength'
+import { hookLoad } from '../../../../src/check/hookLoad'
 import { checkOf, ORDINARY } from '../../hanger/hangerOf'
 import { without } from '../../hanger/without'
 import { codesOf, linkIn, worstOfLink } from '../linkOf'
 import { BRACKET, WALL_HOOK } from './places'
+import { ON_STICK } from './stickOf'
 
 const check = (patch: Patch): CheckResult => checkOf({ ...ORDINARY, ...patch })
 const pin = (patch: Patch, code: 'dry' | 'setDown' = 'setDown') => linkIn(check({ ...WALL_HOOK, ...patch }), 'pin', code)
@@ -118,4 +120,16 @@ test('screws of a swing arm lie so far from their middle; a bracket that nothing
   expect(swing.find((t) => t.symbol === 'S_m')?.value).toBeCloseTo(2 * 0.0525 ** 2, 12)
   expect(lines({}).find((t) => t.symbol === 'E_N')?.source).toBe('a stiff bracket turns on its lower edge')
   expect(linkIn(check({ ...BRACKET, 'place.reach': 'child' }), 'fixing', 'tug').terms.find((t) => t.symbol === 'E_N')?.source).toContain('side edge')
+})
+
+test('of a stick on two hooks a pull from below bears on one of them by its part of this hanger', () => {
+  const pulled = checkOf({ ...ON_STICK, ...BRACKET, 'stick.held': 'twoHooks', 'stick.bunch': '240 mm', 'place.reach': 'child' })
+  const { terms } = linkIn(pulled, 'fixing', 'tug')
+  const of = (symbol: string): number => terms.find((t) => t.symbol === symbol)?.value ?? NaN
+  const { weight, sideDown } = pulled.solved.loads.tug
+  const share = of('k_o')
+  expect(share).toBeGreaterThan(0.5)
+  expect(share).toBeLessThan(0.6)
+  expect(sideDown).toBeLessThan(0.9 * weight)
+  expect(of('P_d')).toBeCloseTo(hookLoad(pulled.solved, 'tug').load + (sideDown - weight) * share, 9)
 })
