@@ -100,8 +100,8 @@ test('a hanger that hangs alone has no row', () => {
   expect(onStick({}).links.some((l) => l.case === 'neighbourDown')).toBe(false)
 })
 
-describe('one of a row taken down', () => {
-  test('leaves one of two alone, and three of four, any of them gone', () => {
+describe('a row on its stick', () => {
+  test('with one taken down hangs as one of two, or three of four, any of them gone', () => {
     const two = row({ 'row.count': '2', 'row.spacing': '40 cm', 'row.others': '5 kg' })
     expect(demand(two, 'hook', 'neighbourDown')).toBeCloseTo(0.75 * two.solved.loads.neighbourDown.weight, 6)
     const four = row({ 'row.count': '4', 'row.spacing': '20 cm', 'row.others': '5 kg' })
@@ -111,7 +111,7 @@ describe('one of a row taken down', () => {
     expect(demand(four, 'hook', 'neighbourDown')).toBeCloseTo(Math.max(weight * far + 5 * G * (near + 1 - near), weight * near + 5 * G * (far + 1 - near), weight * (1 - near) + 5 * G * (far + near)), 6)
   })
 
-  test('a stick under a row sags most with the heavy one in the middle', () => {
+  test('makes it sag most with the heavy one in the middle', () => {
     const [light, even] = ['0.1 kg', '2 kg'].map((others) => stickBeam(row({ 'row.spacing': '30 cm', 'row.others': others }).solved, 'watered'))
     if (!light?.ok || !even?.ok) throw new Error('no beam')
     // Of almost nothing beside it: W L3 / 48 for each newton, in the middle of its supports.

@@ -145,7 +145,7 @@ describe('a sling of unlike legs', () => {
     }
   })
 
-  test('without a leg that leaves no rest is worse than any that leaves a hard pull, wherever it stands', () => {
+  test('of three cannot spare one: two are left, about which the pot turns', () => {
     const three = { ...spread(), tolerance: 0, offset: 0, plan: legsOf(3) }
     expect(solveWithoutLeg({ ...three, plan: { ...three.plan, distinct: [0, 1, 2] } }).trouble).toBe('lost support')
   })

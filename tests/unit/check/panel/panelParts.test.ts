@@ -63,7 +63,9 @@ describe('the turn into the wraps', () => {
     const jute = { 'cord.fibre': 'jute', 'pot.drainage': 'hole' } as const
     const splashed = watered(planter({ ...jute, 'weighed.mass': '0.5 kg' }).links.filter((l) => l.link === 'gatheringTurn'))
     expect(splashed.verdict).toBe('just holds')
-    expect(watered(planter({ ...jute, 'place.watering': 'daily' }).links.filter((l) => l.link === 'gatheringTurn')).findings.map((f) => f.code)).toContain('JUTE_NEVER_DRY')
+    const damp = watered(planter({ ...jute, 'place.watering': 'daily', 'weighed.mass': '0.5 kg' }).links.filter((l) => l.link === 'gatheringTurn'))
+    expect(damp.findings.map((f) => f.code)).toContain('JUTE_NEVER_DRY')
+    expect(damp.verdict).toBe('fails')
   })
 
   test('has no overall factor of an unknown cord, nor where nothing pulls it for sure', () => {

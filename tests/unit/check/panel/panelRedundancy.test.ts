@@ -14,7 +14,7 @@ const { solved } = planter({})
 const pulls = (front: number, back: number): readonly Newtons[] => [front, front, back, back].map(newtons)
 
 /** The planter with these pulls, N, while whole and once a group has gone; everything else as it was. */
-function with_(before: readonly Newtons[], gone: { readonly front?: Partial<CaseSling>, readonly back?: Partial<CaseSling> }): Solved {
+function pulledBy(before: readonly Newtons[], gone: { readonly front?: Partial<CaseSling>, readonly back?: Partial<CaseSling> }): Solved {
   if (solved.panel === null || solved.slings === null) throw new Error('no panel')
   const { front, back } = solved.panel.without
   const level = { ...front.drawn, tiltRadians: radians(0) } as CaseSling['drawn']
@@ -31,7 +31,7 @@ function mostInFront(share: number): number {
   let [stays, falls] = [0, 1e5]
   while (falls - stays > 1e-6) {
     const pull = (stays + falls) / 2
-    const { front } = panelRedundancy(with_(pulls(pull * share, 0), { front: { each: pulls(pull, 0) } }))
+    const { front } = panelRedundancy(pulledBy(pulls(pull * share, 0), { front: { each: pulls(pull, 0) } }))
     if (front === 'stays') stays = pull
     else falls = pull
   }
@@ -55,13 +55,13 @@ describe('the strands that are left when a group of a planter goes', () => {
 
   test('give way by themselves behind or in front: either takes the pot down', () => {
     const heavy = 1e5
-    expect(panelRedundancy(with_(pulls(0, 0), { front: { each: pulls(heavy, 0) } })).front).toBe('falls')
-    expect(panelRedundancy(with_(pulls(0, 0), { front: { each: pulls(0, heavy) } })).front).toBe('falls')
-    expect(panelRedundancy(with_(pulls(0, 0), { back: { each: pulls(0, heavy) } }))).toMatchObject({ front: 'stays', back: 'falls' })
+    expect(panelRedundancy(pulledBy(pulls(0, 0), { front: { each: pulls(heavy, 0) } })).front).toBe('falls')
+    expect(panelRedundancy(pulledBy(pulls(0, 0), { front: { each: pulls(0, heavy) } })).front).toBe('falls')
+    expect(panelRedundancy(pulledBy(pulls(0, 0), { back: { each: pulls(0, heavy) } }))).toMatchObject({ front: 'stays', back: 'falls' })
   })
 
   test('leave the pot tipped where it leans too far, fallen where it finds no rest, and unsaid where that was not found', () => {
-    const of = (front: Partial<CaseSling>) => panelRedundancy(with_(pulls(0, 0), { front })).front
+    const of = (front: Partial<CaseSling>) => panelRedundancy(pulledBy(pulls(0, 0), { front })).front
     const leaning = (tilt: number) => ({ drawn: { ...solved.slings?.watered.drawn, tiltRadians: radians(tilt) } as CaseSling['drawn'] })
     expect([0.1, 0.5].map((tilt) => of(leaning(tilt)))).toEqual(['stays', 'tips'])
     expect(of({ trouble: 'lost support' })).toBe('falls')
@@ -74,9 +74,9 @@ describe('the strands that are left when a group of a planter goes', () => {
 
 describe('one strand of a group', () => {
   test('stays by those beside it where they carry all, and takes the group along where they cannot', () => {
-    const { strand } = panelRedundancy(with_(pulls(1, 1), { back: { each: pulls(0, 1e5) } }))
+    const { strand } = panelRedundancy(pulledBy(pulls(1, 1), { back: { each: pulls(0, 1e5) } }))
     expect(strand).toBe('stays')
-    expect(panelRedundancy(with_(pulls(1, 1e5), { back: { each: pulls(0, 1e5) } })).strand).toBe('falls')
+    expect(panelRedundancy(pulledBy(pulls(1, 1e5), { back: { each: pulls(0, 1e5) } })).strand).toBe('falls')
   })
 
   test('that is alone is its group', () => {

@@ -40,7 +40,7 @@ describe('cords of pots one under another', () => {
     }
   })
 
-  test('not told as cut are reckoned for each pot: the first no more than it would have alone with its fringe', () => {
+  test('not told as cut are reckoned for each pot, and added up', () => {
     const whole = tiered({})
     expect(whole.solved.hangerMass.dry.likely).toBeCloseTo(sum(cordsOf(whole)), 12)
     expect(Math.min(...cordsOf(whole))).toBeGreaterThan(0)
